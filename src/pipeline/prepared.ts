@@ -1,0 +1,71 @@
+import type { Diagnostic } from '../diagnostics/finding.ts';
+import type { Entry } from '../entry/entry.ts';
+import type { Derived } from '../derived/derived.ts';
+import type { Table } from '../tables/table.ts';
+
+/** One teardown ready for its page; written as `sheets/<slug>.json` in the prepared folder. */
+export interface PreparedSheet {
+  readonly entry: Entry;
+  readonly derived: Derived;
+  readonly tables: readonly Table[];
+  /** Ids of the tables that the author placed in the prose; the page leaves them out of its own order. */
+  readonly placed: readonly string[];
+  /** Sanitised HTML of the prose, links without the base path. */
+  readonly html: string;
+  readonly headings: readonly { readonly depth: number; readonly id: string; readonly text: string }[];
+  readonly diagnostics: readonly Diagnostic[];
+  /** Changes whenever anything that the page shows changes. */
+  readonly digest: string;
+}
+
+/** One row of the manifest: what lists need of a teardown, and nothing more. */
+export interface SheetSummary {
+  readonly slug: string;
+  readonly number: string | null;
+  readonly revision: string;
+  readonly maker: string;
+  readonly name: string;
+  readonly title: string;
+  readonly summary: string | null;
+  readonly kind: Entry['device']['kind'];
+  readonly published: string;
+  readonly ports: readonly { readonly id: string; readonly connector: string }[];
+  /** Edges in millimetres: length, width, height. */
+  readonly outline: readonly [number, number, number] | null;
+  readonly ratedWatts: number | null;
+  readonly densityWPerCm3: number | null;
+  readonly topology: string;
+  readonly family: string;
+  readonly glyphs: readonly string[];
+  readonly over: number;
+  readonly straddles: number;
+  readonly withheld: number;
+  readonly within: number;
+  readonly partsIdentified: number;
+  readonly parts: readonly { readonly maker: string | null; readonly number: string; readonly role: string; readonly stage: string; readonly references: readonly string[]; readonly rating: string | null }[];
+  readonly corrections: readonly Entry['corrections'][number][];
+  readonly formerAddresses: readonly string[];
+  readonly digest: string;
+}
+
+/** Settings of the site, from `site.yaml`. */
+export interface SiteSettings {
+  readonly name: string;
+  readonly author: string;
+  readonly description: string;
+  /** Absolute address of the published site, for feeds and canonical links; null while unknown. */
+  readonly address: string | null;
+  readonly numberPrefix: string;
+  readonly licence: string | null;
+  readonly language: string;
+}
+
+/** What the site reads: `manifest.json` in the prepared folder. Published entries only; in `dev` broken ones are listed too. */
+export interface Manifest {
+  readonly site: SiteSettings;
+  readonly sheets: readonly SheetSummary[];
+  /** Entries that have errors; only filled in `dev`. */
+  readonly broken: readonly { readonly slug: string; readonly file: string; readonly diagnostics: readonly Diagnostic[] }[];
+  /** Hash over all summaries. */
+  readonly digest: string;
+}
