@@ -1,0 +1,77 @@
+import type { Quantity } from '../units/quantity.ts';
+import type { Evidence, Origin, Value } from '../values/value.ts';
+
+type Given = Exclude<Evidence, 'computed'>;
+
+/**
+ * A share, limit or total as a value. A printed "15 W max" is what the port gets, so a side that the writing leaves open
+ * is closed at the number itself.
+ */
+export function powerValue(quantity: Quantity<'power'>, evidence: Given, at: string): Value<'power'> {
+  return {
+    dimension: 'power',
+    low: quantity.low ?? quantity.nominal,
+    nominal: quantity.nominal,
+    high: quantity.high ?? quantity.nominal,
+    significant: quantity.significant,
+    origin: originOf(quantity.written, evidence, at),
+  };
+}
+
+function originOf(written: string, evidence: Given, at: string): Origin {
+  if (evidence !== 'assumed') return { evidence, written, at };
+  return {
+    evidence,
+    reason: `${written} is the author's assumption at ${at}`,
+    source: { title: 'The entry itself', section: at, standing: 'common practice' },
+  };
+}
+
+/** Sum of the parts, named by what each is; interval from the parts' intervals. */
+export function sumOfPowers(parts: Readonly<Record<string, Value<'power'>>>): Value<'power'> {
+  const values = Object.values(parts);
+  const nominal = total(values.map((value) => value.nominal));
+  return {
+    dimension: 'power',
+    low: total(values.map((value) => value.low)),
+    nominal,
+    high: total(values.map((value) => value.high)),
+    significant: digitsDownTo(nominal, coarsestPlace(values)),
+    origin: { evidence: 'computed', formula: 'sum-of-shares', inputs: parts },
+  };
+}
+
+/** What the total leaves over; negative where the shares promise more than the total. */
+export function unusedPower(whole: Value<'power'>, sum: Value<'power'>): Value<'power'> {
+  const nominal = rounded(whole.nominal - sum.nominal);
+  return {
+    dimension: 'power',
+    low: rounded(whole.low - sum.high),
+    nominal,
+    high: rounded(whole.high - sum.low),
+    significant: digitsDownTo(nominal, coarsestPlace([whole, sum])),
+    origin: { evidence: 'computed', formula: 'unused-power', inputs: { total: whole, sum } },
+  };
+}
+
+function total(powers: readonly number[]): number {
+  return rounded(powers.reduce((sofar, power) => sofar + power, 0));
+}
+
+/** Powers are written to a milliwatt at the finest; adding binary fractions must not show as 37.800000000000004 W. */
+function rounded(watts: number): number {
+  return Math.round(watts * 1e6) / 1e6;
+}
+
+/** Power of ten of the last digit that all values carry. */
+function coarsestPlace(values: readonly Value<'power'>[]): number {
+  return Math.max(...values.map((value) => leadingPlace(value.nominal) + 1 - value.significant));
+}
+
+function digitsDownTo(watts: number, place: number): number {
+  return Math.max(1, leadingPlace(watts) + 1 - place);
+}
+
+function leadingPlace(watts: number): number {
+  return watts === 0 ? 0 : Math.floor(Math.log10(Math.abs(watts)));
+}
