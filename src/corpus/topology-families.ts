@@ -1,0 +1,113 @@
+import { stageOf } from '../stages/index.ts';
+import type { StageDeclaration } from '../stages/stage-kind.ts';
+import { compareText } from './compare-text.ts';
+import type { CorpusSheet } from './corpus-sheet.ts';
+import { newestFirst } from './newest-first.ts';
+import { powerClasses } from './power-class.ts';
+import { spreadOf, type Spread } from './spread.ts';
+
+/** One block of a family's chain. */
+export interface FamilyBlock {
+  /** Stage kind, which is also the name of its glyph. */
+  readonly kind: string;
+  readonly name: string;
+  readonly side: StageDeclaration['side'];
+  /** What the block is and why it is there; null for a kind that is not declared. */
+  readonly meaning: string | null;
+}
+
+/** One sheet beside the others of its family. */
+export interface FamilyMember {
+  readonly sheet: CorpusSheet;
+  /** Numbers of its converter controllers in the order power flows. */
+  readonly controllers: readonly string[];
+  /** Bulk capacitance for each rated watt. */
+  readonly bulkMicrofaradsPerWatt: number | null;
+}
+
+/** All sheets that share one chain of power stages. */
+export interface TopologyFamily {
+  readonly id: string;
+  readonly name: string;
+  readonly chain: readonly FamilyBlock[];
+  /** Newest first. */
+  readonly members: readonly FamilyMember[];
+  readonly powerClasses: readonly { readonly name: string; readonly count: number }[];
+  readonly ratedWatts: Spread | null;
+  readonly densityWPerCm3: Spread | null;
+  readonly partsIdentified: Spread | null;
+  /** Connectors that occur, the most frequent first, with the number of sheets that have one. */
+  readonly connectors: readonly { readonly connector: string; readonly sheets: number }[];
+}
+
+/** The families of the corpus, largest first, then by name. Every sheet is in exactly one. */
+export function topologyFamilies(sheets: readonly CorpusSheet[]): readonly TopologyFamily[] {
+  const groups = new Map<string, CorpusSheet[]>();
+  for (const sheet of [...sheets].sort(newestFirst)) {
+    const group = groups.get(sheet.family);
+    if (group === undefined) groups.set(sheet.family, [sheet]);
+    else group.push(sheet);
+  }
+  return [...groups]
+    .map(([id, members]) => familyOf(id, members))
+    .sort((one, other) => other.members.length - one.members.length || compareText(one.name, other.name));
+}
+
+function familyOf(id: string, sheets: readonly CorpusSheet[]): TopologyFamily {
+  const chain = longestChain(sheets);
+  return {
+    id,
+    name: nameOf(id, chain),
+    chain,
+    members: sheets.map(memberOf),
+    powerClasses: powerClasses(sheets.map((sheet) => sheet.ratedWatts)),
+    ratedWatts: spreadOf(sheets.map((sheet) => sheet.ratedWatts)),
+    densityWPerCm3: spreadOf(sheets.map((sheet) => sheet.densityWPerCm3)),
+    partsIdentified: spreadOf(sheets.map((sheet) => sheet.partsIdentified)),
+    connectors: connectorsOf(sheets),
+  };
+}
+
+/** Members of a family may differ in small blocks such as the input filter: the one that names most stands for all. */
+function longestChain(sheets: readonly CorpusSheet[]): readonly FamilyBlock[] {
+  let longest: readonly string[] = [];
+  for (const sheet of sheets) {
+    const kinds = sheet.glyphs.filter((kind, index) => kind !== sheet.glyphs[index - 1]);
+    if (kinds.length > longest.length) longest = kinds;
+  }
+  return longest.map((kind) => {
+    const stage = stageOf(kind);
+    return { kind, name: stage?.name ?? kind.replaceAll('-', ' '), side: stage?.side ?? 'none', meaning: stage?.meaning ?? null };
+  });
+}
+
+/** Blocks that distinguish the family, joined: "Boost PFC, LLC half bridge, buck". */
+function nameOf(id: string, chain: readonly FamilyBlock[]): string {
+  const words = [...new Set(chain.map((block) => stageOf(block.kind)?.short ?? null).filter((short) => short !== null))];
+  const name = words.length === 0 ? id.replaceAll('-', ' ') : words.join(', ');
+  return name.slice(0, 1).toUpperCase() + name.slice(1);
+}
+
+function memberOf(sheet: CorpusSheet): FamilyMember {
+  const { bulkMicrofarads = null, ratedWatts } = sheet;
+  return {
+    sheet,
+    controllers: [...new Set(sheet.parts.filter((part) => isConverterController(part.role)).map((part) => part.number))],
+    bulkMicrofaradsPerWatt: bulkMicrofarads === null || ratedWatts === null || ratedWatts <= 0 ? null : bulkMicrofarads / ratedWatts,
+  };
+}
+
+/** Controllers of converters; the one that speaks the port's protocol says nothing about the platform's power path. */
+function isConverterController(role: string): boolean {
+  return role.endsWith('controller') && role !== 'protocol-controller' && role !== 'microcontroller';
+}
+
+function connectorsOf(sheets: readonly CorpusSheet[]): readonly { readonly connector: string; readonly sheets: number }[] {
+  const counts = new Map<string, number>();
+  for (const sheet of sheets) {
+    for (const connector of new Set(sheet.ports.map((port) => port.connector))) counts.set(connector, (counts.get(connector) ?? 0) + 1);
+  }
+  return [...counts]
+    .map(([connector, count]) => ({ connector, sheets: count }))
+    .sort((one, other) => other.sheets - one.sheets || compareText(one.connector, other.connector));
+}

@@ -1,0 +1,33 @@
+import type { CorpusPart, CorpusSheet } from '../../src/corpus/corpus-sheet.ts';
+
+/** An invented sheet; what a test does not name has a plain value. */
+export function inventedSheet(given: Partial<CorpusSheet> & { readonly slug: string }): CorpusSheet {
+  return {
+    number: null,
+    revision: 'A',
+    maker: 'Larkmoor',
+    name: given.slug,
+    kind: 'wall charger',
+    published: '2026-03-14',
+    outline: [68, 52, 29],
+    ports: [{ id: 'C1', connector: 'USB-C' }],
+    ratedWatts: 65,
+    densityWPerCm3: 0.63,
+    topology: 'bridge · active-clamp flyback',
+    family: 'active-clamp-flyback',
+    glyphs: ['rectifier', 'active-clamp-flyback'],
+    over: 0,
+    straddles: 0,
+    withheld: 0,
+    within: 1,
+    partsIdentified: 30,
+    parts: [],
+    formerAddresses: [],
+    ...given,
+  };
+}
+
+/** An invented part; its role is a controller unless the test names another. */
+export function inventedPart(given: Partial<CorpusPart> & { readonly number: string }): CorpusPart {
+  return { maker: 'Ostrel', role: 'controller', stage: 'main', references: ['U1'], rating: null, ...given };
+}

@@ -1,0 +1,70 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { powerClass } from '../../src/corpus/power-class.ts';
+import { topologyFamilies } from '../../src/corpus/topology-families.ts';
+import { inventedPart, inventedSheet } from './invented-sheet.ts';
+
+describe('topology families', () => {
+  it('every sheet is in exactly one, newest first in it', () => {
+    const sheet = fc.record({ family: fc.constantFrom('flyback', 'boost-pfc-llc', 'buck'), day: fc.integer({ min: 1, max: 28 }) });
+    fc.assert(
+      fc.property(fc.array(sheet, { maxLength: 60 }), (given) => {
+        const sheets = given.map(({ family, day }, index) =>
+          inventedSheet({ slug: `s${String(index)}`, family, published: `2026-02-${String(day).padStart(2, '0')}` }),
+        );
+        const families = topologyFamilies(sheets);
+        const slugs = families.flatMap((family) => family.members.map((member) => member.sheet.slug));
+        expect([...slugs].sort()).toEqual(sheets.map((one) => one.slug).sort());
+        expect(new Set(families.map((family) => family.id)).size).toBe(families.length);
+        for (const family of families) {
+          const dates = family.members.map((member) => member.sheet.published);
+          expect(dates).toEqual([...dates].sort().reverse());
+          for (const member of family.members) expect(member.sheet.family).toBe(family.id);
+        }
+      }),
+      { seed: 5, numRuns: 200 },
+    );
+  });
+
+  it('one member is no spread; two have a median', () => {
+    const one = inventedSheet({ slug: 'a', densityWPerCm3: 0.6 });
+    expect(topologyFamilies([one])[0]?.densityWPerCm3).toBeNull();
+    expect(topologyFamilies([one, inventedSheet({ slug: 'b', densityWPerCm3: 0.8 })])[0]?.densityWPerCm3).toMatchObject({ low: 0.6, high: 0.8, count: 2 });
+  });
+
+  it('the controllers of the converters tell platforms apart; the protocol controller is left out', () => {
+    const [family] = topologyFamilies([
+      inventedSheet({
+        slug: 'a',
+        parts: [inventedPart({ number: 'PF62' }), inventedPart({ number: 'LX21' }), inventedPart({ number: 'PX88', role: 'protocol-controller' })],
+      }),
+    ]);
+    expect(family?.members[0]?.controllers).toEqual(['PF62', 'LX21']);
+  });
+
+  it('82 µF at 100 W is 0.82 µF for each watt; without a rating there is no such figure', () => {
+    const sheets = [
+      inventedSheet({ slug: 'a', published: '2026-02-02', ratedWatts: 100, bulkMicrofarads: 82 }),
+      inventedSheet({ slug: 'b', published: '2026-02-01', ratedWatts: null, bulkMicrofarads: 82 }),
+    ];
+    expect(topologyFamilies(sheets)[0]?.members.map((member) => member.bulkMicrofaradsPerWatt)).toEqual([0.82, null]);
+  });
+
+  it('the chain is that of the member that names most blocks, each block once in a row', () => {
+    const [family] = topologyFamilies([
+      inventedSheet({ slug: 'a', glyphs: ['rectifier', 'active-clamp-flyback'] }),
+      inventedSheet({ slug: 'b', glyphs: ['input-filter', 'rectifier', 'active-clamp-flyback', 'buck', 'buck'] }),
+    ]);
+    expect(family?.chain.map((block) => block.kind)).toEqual(['input-filter', 'rectifier', 'active-clamp-flyback', 'buck']);
+  });
+});
+
+it.each([
+  [20, 'to 30 W'],
+  [30, 'to 30 W'],
+  [30.5, 'over 30 to 65 W'],
+  [100, 'over 65 to 100 W'],
+  [500, 'over 240 W'],
+])('%d W is in the class %s', (watts, name) => {
+  expect(powerClass(watts)).toBe(name);
+});
