@@ -25,7 +25,10 @@ export interface FormulaExample {
 }
 
 /** A relation between quantities, declared once: applied to values, tested against its examples, and shown on its own page. */
-export interface Formula<I extends Readonly<Record<string, Dimension>> = Readonly<Record<string, Dimension>>, D extends Dimension = Dimension> {
+export interface Formula<
+  I extends Readonly<Record<string, Dimension>> = Readonly<Record<string, Dimension>>,
+  D extends Dimension = Dimension,
+> {
   /** kebab-case, equal to the file stem and the page's address: `/methods/<id>/`. */
   readonly id: string;
   readonly title: string;
@@ -37,8 +40,12 @@ export interface Formula<I extends Readonly<Record<string, Dimension>> = Readonl
   readonly expression: string;
   readonly output: FormulaSymbol<D>;
   readonly inputs: { readonly [K in keyof I]: FormulaSymbol<I[K]> };
-  /** Plain SI numbers in, plain SI number out; pure. */
-  readonly compute: (inputs: { readonly [K in keyof I]: number }) => number;
+  /**
+   * Plain SI numbers in, plain SI number out; pure, and monotone in each input, so that the corners of the inputs'
+   * intervals bound the result. Outside its validity it returns NaN, which `applyFormula` turns into a missing value.
+   * A method rather than a property, so that a formula with named inputs can stand in a list of formulas of any inputs.
+   */
+  compute(inputs: { readonly [K in keyof I]: number }): number;
   /** Where it stops being valid, a sentence each. */
   readonly validity: readonly string[];
   readonly source: Source;

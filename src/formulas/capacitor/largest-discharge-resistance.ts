@@ -1,0 +1,31 @@
+import { defineFormula } from '../../values/define-formula.ts';
+import { cite, PUBLICATIONS, workedWith } from '../publications.ts';
+
+/** Largest resistance that brings a capacitor down to a given voltage within a given time. */
+export const largestDischargeResistance = defineFormula({
+  id: 'largest-discharge-resistance',
+  title: 'Largest discharge resistance',
+  subject: 'capacitor',
+  meaning: 'Largest resistance that brings a capacitor down to a given voltage within a given time.',
+  expression: 'R_{\\max} = \\frac{t}{C\\,\\ln(V_{0}/V)}',
+  output: { tex: 'R_{\\max}', dimension: 'resistance', meaning: 'largest resistance', unit: 'MΩ' },
+  inputs: {
+    time: { tex: 't', dimension: 'time', meaning: 'time allowed', unit: 's' },
+    capacitance: { tex: 'C', dimension: 'capacitance', meaning: 'capacitance', unit: 'µF' },
+    start: { tex: 'V_{0}', dimension: 'voltage', meaning: 'voltage at the start', unit: 'V' },
+    end: { tex: 'V', dimension: 'voltage', meaning: 'voltage to reach', unit: 'V' },
+  },
+  compute({ time, capacitance, start, end }) {
+    return start > end ? time / (capacitance * Math.log(start / end)) : Number.NaN;
+  },
+  validity: ['The start voltage must be above the end voltage.', 'Which rule sets time and voltage must stand beside the result.'],
+  source: cite(PUBLICATIONS.wuerthLineFilter, 'eq. 34'),
+  examples: [
+    {
+      source: workedWith('Python: 0.47 µF from the crest of 264 V to 60 V in 2 s'),
+      inputs: { time: '2 s', capacitance: '0.47 µF', start: '373.3524 V', end: '60 V' },
+      printed: '2.3276 MΩ',
+      kind: 'independent',
+    },
+  ],
+});

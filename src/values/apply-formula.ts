@@ -1,0 +1,62 @@
+import type { Dimension } from '../units/dimension.ts';
+import type { Formula } from './formula.ts';
+import { joinMissing, missing } from './missing.ts';
+import { EXACT_DIGITS, supportedDigits } from './supported-digits.ts';
+import { isMissing, type Known, type Missing, type Value } from './value.ts';
+
+type Dimensions = Readonly<Record<string, Dimension>>;
+type Numbers<I> = { readonly [K in keyof I]: number };
+
+/**
+ * Applies a formula to values. The result's interval runs over all corners of the inputs' intervals and the nominal
+ * point; its origin holds the inputs, so that the whole tree can be shown.
+ *
+ * @returns a missing value with all reasons and needs joined where an input is missing, and one that names the formula
+ * where the inputs lie outside its validity or the result is not finite; never NaN
+ */
+export function applyFormula<I extends Dimensions, D extends Dimension>(
+  formula: Formula<I, D>,
+  inputs: { readonly [K in keyof I]: Known<I[K]> },
+): Known<D> {
+  const entries: readonly (readonly [string, Known])[] = Object.entries(inputs);
+  const absent = entries.map(([, known]) => known).filter(isMissing);
+  if (absent.length > 0) return joinMissing(absent);
+  const values = entries.filter((entry): entry is readonly [string, Value] => !isMissing(entry[1]));
+
+  const nominal = evaluate(formula, values, (value) => value.nominal);
+  const corners = Array.from({ length: 2 ** values.length }, (_, mask) =>
+    evaluate(formula, values, (value, index) => ((mask >> index) & 1 ? value.high : value.low)),
+  );
+  const results = [nominal, ...corners];
+  if (!results.every(Number.isFinite)) return outside(formula);
+  const low = Math.min(...results);
+  const high = Math.max(...results);
+  const significant = Math.min(digitsOf(values), supportedDigits(low, nominal, high));
+  const origin = { evidence: 'computed', formula: formula.id, inputs: Object.fromEntries(values) } as const;
+  return { dimension: formula.output.dimension, low, nominal, high, significant, origin };
+}
+
+function evaluate<I extends Dimensions, D extends Dimension>(
+  formula: Formula<I, D>,
+  values: readonly (readonly [string, Value])[],
+  pick: (value: Value, index: number) => number,
+): number {
+  const numbers = Object.fromEntries(values.map(([key, value], index) => [key, pick(value, index)]));
+  // The keys are those of `inputs`, whose type has every key of `I`.
+  return formula.compute(numbers as Numbers<I>);
+}
+
+function outside(formula: Pick<Formula, 'title' | 'validity'>): Missing {
+  const limits = formula.validity.length > 0 ? ` (${formula.validity.join(' ')})` : '';
+  return missing(`${formula.title} has no finite result for these inputs${limits}`);
+}
+
+/** Digits of the least certain input; constants that are exact by convention do not count. */
+function digitsOf(values: readonly (readonly [string, Value])[]): number {
+  const counted = values.map(([, value]) => value).filter((value) => !isExact(value));
+  return counted.length > 0 ? Math.min(...counted.map((value) => value.significant)) : EXACT_DIGITS;
+}
+
+function isExact(value: Value): boolean {
+  return value.origin.evidence === 'assumed' && value.low === value.high;
+}

@@ -1,0 +1,45 @@
+import type { Dimension } from '../units/dimension.ts';
+import type { Quantity } from '../units/quantity.ts';
+import { missing } from './missing.ts';
+import { supportedDigits } from './supported-digits.ts';
+import type { Evidence, Known, Origin, Source } from './value.ts';
+
+/** A quantity with the evidence under which it was read; the facts of an entry have this shape. */
+export interface QuantityFact<D extends Dimension = Dimension> {
+  readonly quantity: Quantity<D>;
+  readonly evidence: Exclude<Evidence, 'computed'>;
+}
+
+/** What to make of a writing that gives one side only, such as "≤ 75 mW" or "> 35 V". */
+export interface ValueOfOptions {
+  /** `refuse` (the default) gives a missing value; `use` takes the written number itself as the value. */
+  readonly bound?: 'refuse' | 'use';
+}
+
+/**
+ * The value of a fact, in SI units, with the interval and the digits that the writing gives it.
+ *
+ * @param fact what was written and under which evidence
+ * @param at data path in the entry, such as "parts.C5.rating"
+ * @returns the value, or a missing one where the writing is only a bound and `options` does not say to use it
+ */
+export function valueOf<D extends Dimension>(fact: QuantityFact<D>, at: string, options: ValueOfOptions = {}): Known<D> {
+  const { quantity } = fact;
+  const oneSided = quantity.low === null || quantity.high === null;
+  if (oneSided && options.bound !== 'use') return missing(`${at} is only known as a bound: ${quantity.written}`, [at]);
+  const low = oneSided ? quantity.nominal : Math.min(quantity.low, quantity.nominal);
+  const high = oneSided ? quantity.nominal : Math.max(quantity.high, quantity.nominal);
+  if (![low, quantity.nominal, high].every(Number.isFinite)) return missing(`${at} is not a finite number: ${quantity.written}`, [at]);
+  const significant = Math.max(1, Math.min(quantity.significant, supportedDigits(low, quantity.nominal, high)));
+  return { dimension: quantity.dimension, low, nominal: quantity.nominal, high, significant, origin: originOf(fact, at) };
+}
+
+function originOf(fact: QuantityFact, at: string): Origin {
+  const { evidence, quantity } = fact;
+  if (evidence !== 'assumed') return { evidence, written: quantity.written, at };
+  return { evidence, reason: `${quantity.written}, assumed by the author at ${at}`, source: authorsAssumption(at) };
+}
+
+function authorsAssumption(at: string): Source {
+  return { title: 'The entry itself, marked as assumed', section: at, standing: 'memory' };
+}
