@@ -1,0 +1,40 @@
+import type { Diagnostic } from './finding.ts';
+import { terminalWidth } from './terminal-width.ts';
+
+/** A source line with a pointer under the span concerned; both start with the same margin. */
+export interface QuotedLine {
+  readonly line: string;
+  readonly pointer: string;
+}
+
+/** Most characters of a line that are quoted: a paragraph of prose is one line. */
+const MOST_CHARACTERS = 100;
+const TAB = '    ';
+
+/** The line that a diagnostic points into, cut to the neighbourhood of its span; null where the text has no such line. */
+export function quotedLine(text: string, diagnostic: Diagnostic): QuotedLine | null {
+  const whole = text.split(/\r\n|\n|\r/)[diagnostic.line - 1];
+  if (whole === undefined) return null;
+  const start = Math.min(Math.max(diagnostic.column - 1, 0), whole.length);
+  const sameLine = diagnostic.endLine === diagnostic.line;
+  const end = sameLine ? Math.min(Math.max(diagnostic.endColumn - 1, start), whole.length) : whole.length;
+  const from = start > MOST_CHARACTERS / 2 && whole.length > MOST_CHARACTERS ? onCharacter(whole, start - MOST_CHARACTERS / 2) : 0;
+  const to = whole.length - from > MOST_CHARACTERS ? onCharacter(whole, from + MOST_CHARACTERS) : whole.length;
+  const before = (from > 0 ? '… ' : '') + printable(whole.slice(from, start));
+  const spanned = printable(whole.slice(start, Math.min(end, to)));
+  const after = printable(whole.slice(Math.min(end, to), to)) + (to < whole.length ? ' …' : '');
+  const marks = '^'.repeat(Math.max(1, terminalWidth(spanned)));
+  return { line: (before + spanned + after).trimEnd(), pointer: ' '.repeat(terminalWidth(before)) + marks };
+}
+
+/** Not between the two halves of one character. */
+function onCharacter(text: string, offset: number): number {
+  const unit = text.charCodeAt(offset);
+  return unit >= 0xdc00 && unit <= 0xdfff ? offset + 1 : offset;
+}
+
+/** Tabs as spaces, and what could steer a terminal as a replacement character. */
+function printable(text: string): string {
+  // eslint-disable-next-line no-control-regex -- control characters are exactly what must not reach the terminal
+  return text.replaceAll('\t', TAB).replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '\ufffd');
+}
