@@ -1,0 +1,132 @@
+import type { Severity } from '../diagnostics/finding.ts';
+
+/** Declaration of a rule that a reader (and not a check of data) reports, so that it has its page and can be explained. */
+export interface ProseRule {
+  readonly id: string;
+  readonly title: string;
+  readonly severity: Severity;
+  readonly why: string;
+  readonly advice: string;
+  readonly source: string;
+}
+
+const COMMON_PRACTICE = 'common practice';
+
+/** Rules that the reader of the Markdown text reports, by id. */
+export const PROSE_RULES = [
+  {
+    id: 'prose-html-removed',
+    title: 'HTML that a page does not carry is removed',
+    severity: 'warning',
+    why: 'Scripts, inline styles, frames, event handlers and data addresses are not published: the content policy of the site forbids them.',
+    advice: 'Write it in Markdown, or leave it out.',
+    source: 'W3C, Content Security Policy Level 3',
+  },
+  {
+    id: 'prose-unknown-directive',
+    title: 'A directive of the text is not one of ours',
+    severity: 'warning',
+    why: 'The words are published as written, colon and brackets included.',
+    advice: 'Use value, part, port, photo, method, formula or table; write \\: for a plain colon.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'prose-unknown-name',
+    title: 'A directive names something that the entry does not have',
+    severity: 'error',
+    why: 'The page would show the directive in place of the value, part, port, method or table.',
+    advice: 'Correct the name, or add what it names to the entry.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'prose-value-missing',
+    title: 'The text quotes a value that could not be computed',
+    severity: 'warning',
+    why: 'The sentence is published with "not known" in place of the number.',
+    advice: 'Add what is missing to the entry, or take the quotation out.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'prose-table-empty',
+    title: 'A table is placed for which the entry has no data',
+    severity: 'warning',
+    why: 'Nothing is shown at that place.',
+    advice: 'Add the data, or take the directive out.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'prose-table-twice',
+    title: 'A table is placed twice',
+    severity: 'warning',
+    why: 'Its rows carry anchors, which must be unique on the page; the second place stays empty.',
+    advice: 'Keep one of the two.',
+    source: 'WHATWG HTML, section 3.2.6 (the id attribute)',
+  },
+  {
+    id: 'prose-star-between-digits',
+    title: 'Stars between digits are emphasis in Markdown',
+    severity: 'warning',
+    why: '68*52*29 mm is read by Markdown as 68, an emphasised 52, and 29. The text is published as written.',
+    advice: 'Write the times sign: 68 × 52 × 29 mm.',
+    source: 'CommonMark 0.31.2, section 6.2',
+  },
+  {
+    id: 'prose-table-cells',
+    title: 'A table row has more cells than its heading',
+    severity: 'error',
+    why: 'The cells beyond the heading are dropped without a trace.',
+    advice: 'Write a bar inside a cell as \\|, or add a column to the heading.',
+    source: 'GitHub Flavored Markdown 0.29, section 4.10',
+  },
+  {
+    id: 'prose-image-later',
+    title: 'Pictures in the text are not published yet',
+    severity: 'warning',
+    why: 'An original may carry the position where it was taken; pictures are left out until they can be re-encoded without it.',
+    advice: 'Leave the picture in place; it will appear when pictures are published.',
+    source: 'CIPA DC-008 (Exif 2.32), section 4.6.6, GPS attribute information',
+  },
+  {
+    id: 'prose-image-remote',
+    title: 'A picture from another host is left out',
+    severity: 'warning',
+    why: 'A page of this site asks no other host for anything.',
+    advice: 'Put a copy that you may publish beside the entry.',
+    source: 'W3C, Content Security Policy Level 3',
+  },
+  {
+    id: 'prose-image-alt',
+    title: 'A picture has no alternative text',
+    severity: 'error',
+    why: 'Readers who do not see the picture get nothing.',
+    advice: 'Describe in the brackets what the picture shows: ![board, primary side](board.jpg).',
+    source: 'WCAG 2.2, success criterion 1.1.1',
+  },
+  {
+    id: 'prose-image-missing',
+    title: 'A picture of the text is not beside the entry',
+    severity: 'error',
+    why: 'The page would show a broken picture.',
+    advice: 'Correct the file name, capital letters included.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'prose-link-broken',
+    title: 'A link leads to a page that the site does not have',
+    severity: 'error',
+    why: 'Readers get the page for missing addresses.',
+    advice: 'Correct the address.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'prose-link-draft',
+    title: 'A link leads to a draft',
+    severity: 'error',
+    why: 'Drafts are not published, so the link would lead nowhere.',
+    advice: 'Publish the other entry first, or take the link out.',
+    source: COMMON_PRACTICE,
+  },
+] as const satisfies readonly ProseRule[];
+
+/** Id of a rule of the Markdown reader. */
+export type ProseRuleId = (typeof PROSE_RULES)[number]['id'];

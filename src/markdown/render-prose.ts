@@ -1,0 +1,76 @@
+import { visit } from 'unist-util-visit';
+import type { Root as Markup } from 'hast';
+import type { Finding } from '../diagnostics/finding.ts';
+import { settleDirectives, type NamesInReach } from './directives.ts';
+import { settleHeadings, type ProseHeading } from './headings.ts';
+import { settleLinks, type ProseLink } from './prose-links.ts';
+import { takeImages, type ProseImage } from './prose-images.ts';
+import { removedHtml } from './removed-html.ts';
+import { slotsFor } from './slots.ts';
+import { nestRawHtml, parseMarkdown, sanitise, toHtml, toMarkup } from './syntax.ts';
+import { keepTradeNotation, tableRowsTooLong } from './trade-notation.ts';
+
+/** The Markdown text of one entry and what its directives may name. */
+export interface ProseInput {
+  /** Text after the frontmatter. */
+  readonly text: string;
+  /** Offset of that text in its file, in UTF-16 units. */
+  readonly startOffset: number;
+  readonly slug: string;
+  /** Null when the entry could not be read: names are then not judged. */
+  readonly names: NamesInReach | null;
+  /** Ids that the page itself uses. */
+  readonly takenIds?: ReadonlySet<string>;
+}
+
+/** The text ready for its page. */
+export interface Prose {
+  /** Sanitised; links rooted and without the base path, tables as `<div data-table="…">`: see `placeProse`. */
+  readonly html: string;
+  readonly headings: readonly ProseHeading[];
+  /** Ids of the tables placed, in order. */
+  readonly placed: readonly string[];
+  readonly links: readonly ProseLink[];
+  readonly images: readonly ProseImage[];
+  readonly findings: readonly Finding[];
+}
+
+/** Markdown to sanitised HTML with the entry's values, parts and tables in it. Never throws on any text. */
+export function renderProse(input: ProseInput): Prose {
+  const { text, startOffset } = input;
+  const tree = parseMarkdown(text);
+  const findings: Finding[] = [...keepTradeNotation(tree, text, startOffset), ...tableRowsTooLong(tree, startOffset)];
+  const slots = slotsFor(text);
+  const directives = settleDirectives(tree, input, slots);
+  const pictures = takeImages(tree, startOffset);
+  findings.push(...directives.findings, ...pictures.findings);
+
+  const markup = toMarkup(tree);
+  const nested = hasRawHtml(markup) ? nestRawHtml(markup, text) : markup;
+  findings.push(...removedHtml(nested, startOffset));
+  const clean = sanitise(nested);
+  slots.fill(clean);
+  alignByClass(clean);
+  const headings = settleHeadings(clean, input.takenIds ?? new Set());
+  const links = settleLinks(clean, input.slug);
+  return { html: toHtml(clean), headings, placed: directives.placed, links, images: pictures.images, findings };
+}
+
+function hasRawHtml(tree: Markup): boolean {
+  let found = false;
+  visit(tree, 'raw', () => {
+    found = true;
+  });
+  return found;
+}
+
+/** The `align` attribute is obsolete and an inline style is forbidden by the content policy: a class says it. */
+function alignByClass(tree: Markup): void {
+  visit(tree, 'element', (node) => {
+    const align = node.properties['align'];
+    if (align === undefined) return;
+    delete node.properties['align'];
+    if (align === 'right') node.properties['className'] = ['align-end'];
+    if (align === 'center') node.properties['className'] = ['align-centre'];
+  });
+}
