@@ -43,7 +43,11 @@ export interface Nameplate {
   /** Total output power, where the nameplate prints one. */
   readonly total: Fact<'power'> | null;
   /** Printed capacity of a power bank. */
-  readonly capacity: { readonly charge: Fact<'charge'> | null; readonly voltage: Fact<'voltage'> | null; readonly energy: Fact<'energy'> | null } | null;
+  readonly capacity: {
+    readonly charge: Fact<'charge'> | null;
+    readonly voltage: Fact<'voltage'> | null;
+    readonly energy: Fact<'energy'> | null;
+  } | null;
   /** Protection class, symbols, approval words, as written. */
   readonly marks: readonly string[];
 }
@@ -217,7 +221,11 @@ export interface Photo {
   readonly title: string | null;
   readonly credit: string | null;
   readonly callouts: readonly PhotoCallout[];
-  readonly scale: { readonly from: readonly [number, number]; readonly to: readonly [number, number]; readonly length: Fact<'length'> } | null;
+  readonly scale: {
+    readonly from: readonly [number, number];
+    readonly to: readonly [number, number];
+    readonly length: Fact<'length'>;
+  } | null;
   readonly note: string | null;
   readonly path: DataPath;
 }

@@ -1,0 +1,21 @@
+import { z } from 'zod';
+import { note, words } from './schema-text.ts';
+
+export const LOG_SCHEMA = z
+  .strictObject({
+    file: words('Name of the file beside the entry.', 'c1-100w.csv'),
+    columns: z
+      .record(z.string().min(1), z.string().min(1))
+      .optional()
+      .describe("What each column is, by the file's own head. Example: { time: Zeit [s], voltage: U(V), current: I(A) }"),
+    decimal: z.enum(['point', 'comma']).optional().describe('Decimal sign in the file; point where left out.'),
+    port: words('Port that was logged.').optional(),
+    line: words('Supply voltage during the log.', '230 V').optional(),
+    ambient: words('Temperature of the air.', '25 °C').optional(),
+    note: note(),
+  })
+  .describe('One log.');
+
+export const LOGS_SCHEMA = z
+  .record(z.string().min(1), z.union([z.string().min(1), LOG_SCHEMA]))
+  .describe('Logs by a short name: the file, or the file with its columns.');

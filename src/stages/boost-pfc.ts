@@ -1,0 +1,52 @@
+import type { StageDeclaration } from './stage-kind.ts';
+import { COMMON_ROLES } from './common-roles.ts';
+
+export const BOOST_PFC: StageDeclaration = {
+  kind: 'boost-pfc',
+  name: 'boost PFC',
+  alsoCalled: ['PFC', 'boost power-factor correction', 'PFC boost', 'power factor correction'],
+  short: 'boost PFC',
+  side: 'primary',
+  modes: ['critical conduction', 'continuous conduction', 'discontinuous conduction', 'transition mode', 'mixed conduction', 'synchronous'],
+  parameters: [
+    { key: 'bus', dimension: 'voltage', meaning: 'Voltage of the high-voltage bus' },
+    { key: 'L', dimension: 'inductance', meaning: 'Inductance of the power inductor' },
+    { key: 'frequency', dimension: 'frequency', meaning: 'Switching frequency; a range where it moves' },
+    { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
+    { key: 'efficiency', dimension: 'ratio', meaning: 'Efficiency of the block alone at full load' },
+    { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
+    { key: 'ripple current', dimension: 'current', meaning: 'Peak-to-peak ripple current in the inductor' },
+    { key: 'brown-in', dimension: 'voltage', meaning: 'Supply voltage at which the block starts' },
+    { key: 'brown-out', dimension: 'voltage', meaning: 'Supply voltage at which the block stops' },
+    { key: 'over-voltage', dimension: 'voltage', meaning: 'Voltage at which the block shuts down' },
+    { key: 'hold-up', dimension: 'time', meaning: 'Hold-up time that it was designed for' },
+  ],
+  roles: [
+    'pfc-switch',
+    'pfc-diode',
+    'pfc-inductor',
+    'bypass-diode',
+    'synchronous-rectifier',
+    'input-fuse',
+    'ntc-thermistor',
+    'varistor',
+    'x-capacitor',
+    'y-capacitor',
+    'common-mode-choke',
+    'differential-choke',
+    'bleed-resistor',
+    'bridge-rectifier',
+    'bulk-capacitor',
+    'discharge-ic',
+    ...COMMON_ROLES,
+  ],
+  shortRoles: {
+    switch: 'pfc-switch',
+    diode: 'pfc-diode',
+    inductor: 'pfc-inductor',
+    choke: 'pfc-inductor',
+    capacitor: 'bulk-capacitor',
+  },
+  meaning:
+    'A boost converter that draws a sine of current from the mains and charges the bus to some 390 V. Chosen above 75 W, where harmonics of the input current are limited; it also gives the next block a steady input.',
+};

@@ -1,0 +1,37 @@
+import type { StageDeclaration } from './stage-kind.ts';
+import { COMMON_ROLES } from './common-roles.ts';
+
+export const DC_INPUT: StageDeclaration = {
+  kind: 'dc-input',
+  name: 'DC input',
+  alsoCalled: ['vehicle input', 'DC supply input', 'car input', 'low-voltage input'],
+  short: null,
+  side: 'none',
+  modes: ['reverse protected', 'load-dump protected'],
+  parameters: [
+    { key: 'input', dimension: 'voltage', meaning: 'Input voltage of the block; a range where it moves' },
+    { key: 'over-voltage', dimension: 'voltage', meaning: 'Voltage at which the block shuts down' },
+    { key: 'brown-in', dimension: 'voltage', meaning: 'Supply voltage at which the block starts' },
+    { key: 'brown-out', dimension: 'voltage', meaning: 'Supply voltage at which the block stops' },
+  ],
+  roles: [
+    'input-fuse',
+    'input-capacitor',
+    'differential-choke',
+    'common-mode-choke',
+    'load-switch',
+    'rectifier-diode',
+    'varistor',
+    ...COMMON_ROLES,
+  ],
+  shortRoles: {
+    fuse: 'input-fuse',
+    capacitor: 'input-capacitor',
+    choke: 'differential-choke',
+    switch: 'load-switch',
+    diode: 'rectifier-diode',
+    TVS: 'transient-suppressor',
+  },
+  meaning:
+    'Entry of a direct-current supply: a vehicle socket, a rail or a cable. It guards against reversed poles and the transients of a vehicle.',
+};

@@ -1,0 +1,53 @@
+import type { StageDeclaration } from './stage-kind.ts';
+import { COMMON_ROLES } from './common-roles.ts';
+
+export const FORWARD: StageDeclaration = {
+  kind: 'forward',
+  name: 'forward',
+  alsoCalled: ['forward converter', 'two-switch forward', 'single-switch forward'],
+  short: 'forward',
+  side: 'barrier',
+  modes: ['two-switch', 'single-switch', 'active clamp'],
+  parameters: [
+    { key: 'bus', dimension: 'voltage', meaning: 'Voltage of the high-voltage bus' },
+    { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
+    { key: 'L', dimension: 'inductance', meaning: 'Inductance of the power inductor' },
+    { key: 'Lm', dimension: 'inductance', meaning: 'Magnetising inductance, seen from the primary' },
+    { key: 'frequency', dimension: 'frequency', meaning: 'Switching frequency; a range where it moves' },
+    { key: 'duty', dimension: 'ratio', meaning: 'Duty cycle of the main switch at the corner that is named; largest where none is' },
+    { key: 'spike', dimension: 'voltage', meaning: 'Voltage spike above the plateau, as seen or assumed' },
+    { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
+    { key: 'ripple current', dimension: 'current', meaning: 'Peak-to-peak ripple current in the inductor' },
+    { key: 'diode drop', dimension: 'voltage', meaning: 'Forward drop of the rectifier' },
+    { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
+    { key: 'efficiency', dimension: 'ratio', meaning: 'Efficiency of the block alone at full load' },
+  ],
+  roles: [
+    'transformer',
+    'optocoupler',
+    'digital-isolator',
+    'primary-switch',
+    'clamp-switch',
+    'clamp-capacitor',
+    'clamp-diode',
+    'clamp-resistor',
+    'synchronous-rectifier',
+    'rectifier-diode',
+    'output-capacitor',
+    'y-capacitor',
+    'bulk-capacitor',
+    'load-switch',
+    'protocol-controller',
+    ...COMMON_ROLES,
+  ],
+  shortRoles: {
+    switch: 'primary-switch',
+    diode: 'rectifier-diode',
+    rectifier: 'synchronous-rectifier',
+    SR: 'synchronous-rectifier',
+    inductor: 'inductor',
+    capacitor: 'output-capacitor',
+  },
+  meaning:
+    'Passes energy through the transformer while the switch is on and smooths it in an output inductor. The core must be reset in each cycle.',
+};

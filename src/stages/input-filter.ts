@@ -1,0 +1,35 @@
+import type { StageDeclaration } from './stage-kind.ts';
+import { COMMON_ROLES } from './common-roles.ts';
+
+export const INPUT_FILTER: StageDeclaration = {
+  kind: 'input-filter',
+  name: 'input filter',
+  alsoCalled: ['EMI filter', 'EMC filter', 'mains filter', 'line filter', 'AC input'],
+  short: null,
+  side: 'primary',
+  modes: [],
+  parameters: [{ key: 'standby', dimension: 'power', meaning: 'Power that the block takes idle' }],
+  roles: [
+    'input-fuse',
+    'ntc-thermistor',
+    'varistor',
+    'x-capacitor',
+    'y-capacitor',
+    'common-mode-choke',
+    'differential-choke',
+    'bleed-resistor',
+    'bridge-rectifier',
+    'bulk-capacitor',
+    'discharge-ic',
+    ...COMMON_ROLES,
+  ],
+  shortRoles: {
+    fuse: 'input-fuse',
+    choke: 'common-mode-choke',
+    NTC: 'ntc-thermistor',
+    MOV: 'varistor',
+    resistor: 'bleed-resistor',
+  },
+  meaning:
+    'Fuse, chokes and safety capacitors between the plug and the rectifier. It keeps switching noise off the mains, takes surges, and must let its own charge go after unplugging.',
+};

@@ -1,0 +1,22 @@
+import type { StageDeclaration } from './stage-kind.ts';
+import { COMMON_ROLES } from './common-roles.ts';
+
+export const PORT_CONTROL: StageDeclaration = {
+  kind: 'port-control',
+  name: 'port control',
+  alsoCalled: ['port block', 'protocol', 'protocol controller', 'port', 'port switch', 'protocol block'],
+  short: null,
+  side: 'secondary',
+  modes: [],
+  parameters: [
+    { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
+    { key: 'line drop', dimension: 'resistance', meaning: 'Line-drop compensation: volts added per ampere' },
+    { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
+  ],
+  roles: ['protocol-controller', 'load-switch', 'output-capacitor', 'input-capacitor', ...COMMON_ROLES],
+  shortRoles: {
+    switch: 'load-switch',
+    capacitor: 'output-capacitor',
+  },
+  meaning: 'Connector, the controller that speaks with the device, and the switch between the rail and the pins.',
+};
