@@ -12,6 +12,7 @@ const STAGE_FIELDS = z.strictObject({
   mode: words('How it runs.', 'critical conduction', 'quasi-resonant').optional(),
   feeds: oneOrMore('Ports or stages it feeds; the next stage where left out.', '[C1, A1]').optional(),
   turns: reading('Turns of the transformer windings, primary first.', '35:4:4', '"6:1"').optional(),
+  cells: words('Cells of a battery pack in series and parallel.', '4S2P').optional(),
   'also stated': oneOrMore('Other values that a document states for it.', 'turns 6:1 in the text').optional(),
   evidence: evidenceWord(),
   note: note(),
