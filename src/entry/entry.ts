@@ -96,7 +96,7 @@ export interface Body {
   readonly note: string | null;
 }
 
-export type Connector = 'USB-C' | 'USB-A' | 'barrel' | 'captive cable' | 'wireless' | 'terminal';
+export type Connector = 'USB-C' | 'USB-A' | 'barrel' | 'captive cable' | 'wireless';
 
 export interface Port {
   /** C1, C2, A1 … */

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { evidenceWord, note, oneOrMore, reading, words } from './schema-text.ts';
 import { POWER_BY_INPUT_SCHEMA } from './schema-nameplate.ts';
 
-export const CONNECTORS = ['USB-C', 'USB-A', 'barrel', 'captive cable', 'wireless', 'terminal'] as const;
+export const CONNECTORS = ['USB-C', 'USB-A', 'barrel', 'captive cable', 'wireless'] as const;
 
 export const PORT_SCHEMA = z
   .strictObject({

@@ -2,8 +2,24 @@ import type { Dimension } from '../units/dimension.ts';
 
 /** Part class, the name by which derating policies know it. */
 export type PartClass =
-  | 'fuse' | 'thermistor' | 'varistor' | 'safety capacitor' | 'film capacitor' | 'ceramic capacitor' | 'aluminium electrolytic'
-  | 'polymer capacitor' | 'capacitor' | 'magnetic' | 'resistor' | 'rectifier' | 'transistor' | 'integrated circuit' | 'isolator' | 'mechanical' | 'cell' | 'sensor';
+  | 'fuse'
+  | 'thermistor'
+  | 'varistor'
+  | 'safety capacitor'
+  | 'film capacitor'
+  | 'ceramic capacitor'
+  | 'aluminium electrolytic'
+  | 'polymer capacitor'
+  | 'capacitor'
+  | 'magnetic'
+  | 'resistor'
+  | 'rectifier'
+  | 'transistor'
+  | 'integrated circuit'
+  | 'isolator'
+  | 'mechanical'
+  | 'cell'
+  | 'sensor';
 
 /** Kebab-case id of a part role, equal to its file stem in this folder. */
 export type RoleId = string;

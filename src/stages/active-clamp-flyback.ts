@@ -4,7 +4,7 @@ import { COMMON_ROLES } from './common-roles.ts';
 export const ACTIVE_CLAMP_FLYBACK: StageDeclaration = {
   kind: 'active-clamp-flyback',
   name: 'active-clamp flyback',
-  alsoCalled: ['ACF', 'active clamp flyback', 'flyback with active clamp'],
+  alsoCalled: ['ACF', 'flyback with active clamp'],
   short: 'active-clamp flyback',
   side: 'barrier',
   modes: ['critical conduction', 'transition mode', 'burst', 'complementary', 'non-complementary'],

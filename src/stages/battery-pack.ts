@@ -15,7 +15,7 @@ export const BATTERY_PACK: StageDeclaration = {
     { key: 'over-voltage', dimension: 'voltage', meaning: 'Voltage at which the block shuts down' },
     { key: 'brown-out', dimension: 'voltage', meaning: 'Supply voltage at which the block stops' },
   ],
-  roles: ['cell', 'protection-ic', 'load-switch', 'input-fuse', 'connector', ...COMMON_ROLES],
+  roles: ['cell', 'protection-ic', 'load-switch', 'input-fuse', ...COMMON_ROLES],
   shortRoles: {
     switch: 'load-switch',
     fuse: 'input-fuse',
