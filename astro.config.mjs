@@ -1,0 +1,32 @@
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'astro/config';
+import { sheetFonts } from './src/site/fonts/sheet-fonts.ts';
+
+const root = fileURLToPath(new URL('.', import.meta.url));
+// A cache inside node_modules is lost at every clean install; the command names one beside the content.
+const cache = resolve(process.env.SEAMLINE_CACHE ?? join(root, '.cache'), 'site');
+
+// The site asks nobody anything, so neither does its generator.
+process.env.ASTRO_TELEMETRY_DISABLED = '1';
+
+export default defineConfig({
+  root,
+  srcDir: './src/site',
+  outDir: resolve(process.env.SEAMLINE_OUT ?? join(root, 'dist')),
+  cacheDir: cache,
+  base: process.env.SEAMLINE_BASE ?? '/',
+  trailingSlash: 'always',
+  build: { format: 'directory', inlineStylesheets: 'never', assets: '_sheet' },
+  compressHTML: true,
+  devToolbar: { enabled: false },
+  integrations: [sheetFonts({ folder: join(cache, 'fonts') })],
+  experimental: { incrementalBuild: true },
+  vite: {
+    cacheDir: join(cache, 'vite'),
+    // A strict policy allows no data addresses: small fonts stay files.
+    build: { assetsInlineLimit: 0 },
+    server: { fs: { allow: [root, cache, tmpdir()] } },
+  },
+});

@@ -1,0 +1,36 @@
+// Sets the stored colour scheme before anything is painted, then offers the switch. Without scripts the page follows the system.
+(function () {
+  var root = document.documentElement;
+  var stored = null;
+  try {
+    stored = localStorage.getItem('scheme');
+  } catch (refused) {
+    // Storage can be switched off; the choice then lasts for the page.
+  }
+  if (stored === 'paper' || stored === 'blueprint') root.dataset.scheme = stored;
+
+  function current() {
+    return root.dataset.scheme || (matchMedia('(prefers-color-scheme: dark)').matches ? 'blueprint' : 'paper');
+  }
+
+  document.addEventListener('DOMContentLoaded', function () {
+    var button = document.querySelector('[data-scheme-switch]');
+    if (!button) return;
+    function label() {
+      var now = current();
+      button.textContent = now === 'paper' ? 'Paper scheme' : 'Blueprint scheme';
+      button.setAttribute('aria-label', button.textContent + ', switch to ' + (now === 'paper' ? 'blueprint' : 'paper'));
+    }
+    button.hidden = false;
+    label();
+    button.addEventListener('click', function () {
+      root.dataset.scheme = current() === 'paper' ? 'blueprint' : 'paper';
+      try {
+        localStorage.setItem('scheme', root.dataset.scheme);
+      } catch (refused) {
+        // As above.
+      }
+      label();
+    });
+  });
+})();

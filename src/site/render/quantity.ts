@@ -1,0 +1,57 @@
+import { escapeText } from '../../figures/markup.ts';
+import { formatInterval } from '../../units/format.ts';
+import { isMissing, type Known, type Value } from '../../values/value.ts';
+import { restsOnAssumption } from '../../values/trace.ts';
+import { unitFactor } from './unit-scale.ts';
+
+/** How a value is to be shown. */
+export interface Showing {
+  /** Unit to show it in; left out, the one that suits its size. */
+  readonly unit?: string;
+  /** Decimals that its column has; left out, as many digits as its interval carries. */
+  readonly decimals?: number;
+  /** Where its working is shown: "#how-density". */
+  readonly link?: string;
+  /** The interval instead of the single number, where it says more. */
+  readonly interval?: boolean;
+  /** Leave the unit to the column's head. */
+  readonly bare?: boolean;
+}
+
+/** A number with fixed decimals: true minus, thousands set off by a narrow space. */
+export function fixedNumber(value: number, decimals: number): string {
+  const text = Math.abs(value).toFixed(decimals);
+  const [whole = '', fraction] = text.split('.');
+  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole;
+  const sign = value < 0 && Number(text) !== 0 ? '−' : '';
+  return `${sign}${grouped}${fraction === undefined ? '' : `.${fraction}`}`;
+}
+
+/** The words of a quantity: number, no-break space, unit. */
+export function quantityWords(value: Value, showing: Showing = {}): string {
+  if (showing.decimals !== undefined && showing.unit !== undefined) {
+    const number = fixedNumber(value.nominal / unitFactor(showing.unit), showing.decimals);
+    return showing.bare === true || showing.unit === '1' ? number : `${number}\u00a0${showing.unit}`;
+  }
+  const shown = formatInterval(value, value.dimension, showing.unit);
+  const number = showing.interval === true && shown.interval !== null ? shown.interval : shown.number;
+  return showing.bare === true || shown.unit === '' || shown.unit === '1' ? number : `${number}\u00a0${shown.unit}`;
+}
+
+/**
+ * A quantity as HTML: mono, never broken, dashed underline where it rests on an assumption, linked to its working where there is one.
+ * A missing value is a dash with the word why.
+ */
+export function quantity(known: Known, showing: Showing = {}): string {
+  if (isMissing(known)) return missingWords(known.reason);
+  const words = escapeText(quantityWords(known, showing));
+  const assumed = restsOnAssumption(known);
+  const className = assumed ? 'q assumed' : 'q';
+  const title = assumed ? '<span class="vh"> (rests on an assumption)</span>' : '';
+  return showing.link === undefined ? `<span class="${className}">${words}</span>${title}` : `<a class="${className}" href="${showing.link}">${words}</a>${title}`;
+}
+
+/** A dash and the reason. */
+export function missingWords(reason: string): string {
+  return `<span class="faded">– ${escapeText(reason)}</span>`;
+}
