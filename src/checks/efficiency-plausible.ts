@@ -1,0 +1,42 @@
+import type { Finding } from '../diagnostics/finding.ts';
+import type { EfficiencyPoint } from '../entry/entry.ts';
+import type { Check, CheckInput, Rule } from './check.ts';
+import { atKey, findingOf } from './finding-of.ts';
+import { rounded } from './rounded.ts';
+
+const RULE: Rule = {
+  id: 'efficiency-plausible',
+  title: 'An efficiency is higher than a whole adapter reaches',
+  severity: 'error',
+  why: 'Mains adapters state 91 to 94.5 %; figures of 98 % and more belong to one stage.',
+  advice: 'Give the stage its own efficiency parameter, or correct the input and output readings.',
+  source: {
+    title: 'Published adapter reports: 93 / 94 / 94.5 % at 90 / 115 / 230 V; 99.5 % quoted for a second stage alone',
+    section: 'the limit of 97 % is common practice',
+    standing: 'read',
+  },
+};
+
+export const efficiencyPlausible: Check = { ...RULE, check };
+
+const MOST_FROM_MAINS = 0.97;
+
+function check({ entry }: CheckInput): Finding[] {
+  const fromMains = entry.nameplate.input?.kind === 'AC';
+  const most = fromMains ? MOST_FROM_MAINS : 1;
+  return entry.efficiency.flatMap((point) => {
+    const known = efficiencyOf(point);
+    if (known === null || known.ratio <= most) return [];
+    const limit = known.ratio > 1 ? 'more comes out than goes in' : 'above 97 % from plug to port: the efficiency of one stage?';
+    return [findingOf(RULE, atKey(...point.path), { message: `${known.words}: ${limit}.` })];
+  });
+}
+
+function efficiencyOf(point: EfficiencyPoint): { readonly ratio: number; readonly words: string } | null {
+  if (point.efficiency !== null)
+    return { ratio: point.efficiency.quantity.nominal, words: `Efficiency ${point.efficiency.quantity.written}` };
+  if (point.input === null || point.output === null || point.current === null || !(point.input.quantity.nominal > 0)) return null;
+  const ratio = (point.output.quantity.nominal * point.current.quantity.nominal) / point.input.quantity.nominal;
+  const words = `${point.output.quantity.written} × ${point.current.quantity.written} of ${point.input.quantity.written} is an efficiency of ${rounded(ratio * 100)} %`;
+  return { ratio, words };
+}

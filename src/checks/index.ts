@@ -1,0 +1,77 @@
+import type { Check } from './check.ts';
+import { alikePortsDiffer } from './alike-ports-differ.ts';
+import { assuredSumAboveTotal } from './assured-sum-above-total.ts';
+import { barrierCapacitorClass } from './barrier-capacitor-class.ts';
+import { capacitorVoltageMargin } from './capacitor-voltage-margin.ts';
+import { capacityAgrees } from './capacity-agrees.ts';
+import { densityPlausible } from './density-plausible.ts';
+import { efficiencyConditions } from './efficiency-conditions.ts';
+import { efficiencyPlausible } from './efficiency-plausible.ts';
+import { formerAddresses } from './former-addresses.ts';
+import { fuseMargin } from './fuse-margin.ts';
+import { insulationDistancePlausible } from './insulation-distance-plausible.ts';
+import { isolationClaims } from './isolation-claims.ts';
+import { massPlausible } from './mass-plausible.ts';
+import { nameplateInputPlausible } from './nameplate-input-plausible.ts';
+import { offersAgainstRatedPower } from './offers-against-rated-power.ts';
+import { openMeterVoltage } from './open-meter-voltage.ts';
+import { partValuePlausible } from './part-value-plausible.ts';
+import { photoDescription } from './photo-description.ts';
+import { poolCountedAsEach } from './pool-counted-as-each.ts';
+import { portAboveOwnLimit } from './port-above-own-limit.ts';
+import { portGainsFromNeighbour } from './port-gains-from-neighbour.ts';
+import { preferredValues } from './preferred-values.ts';
+import { proseAgainstData } from './prose-against-data.ts';
+import { publicationDates } from './publication-dates.ts';
+import { publishedWithoutSummary } from './published-without-summary.ts';
+import { ratingExceeded } from './rating-exceeded.ts';
+import { rectifierVoltageMargin } from './rectifier-voltage-margin.ts';
+import { safeAsVerdict } from './safe-as-verdict.ts';
+import { sameSetTwice } from './same-set-twice.ts';
+import { screwdriverDischarge } from './screwdriver-discharge.ts';
+import { shareNotOffered } from './share-not-offered.ts';
+import { sharesAboveTotal } from './shares-above-total.ts';
+import { switchVoltageMargin } from './switch-voltage-margin.ts';
+import { totalOutOfReach } from './total-out-of-reach.ts';
+import { xCapacitorClass } from './x-capacitor-class.ts';
+import { yCapacitorCurrentHigh } from './y-capacitor-current-high.ts';
+
+/** Every rule that is checked on an entry that could be read: port shares, label, size, parts, measurements, text, publication. */
+export const CHECKS: readonly Check[] = [
+  portAboveOwnLimit,
+  sharesAboveTotal,
+  poolCountedAsEach,
+  portGainsFromNeighbour,
+  sameSetTwice,
+  alikePortsDiffer,
+  shareNotOffered,
+  totalOutOfReach,
+  assuredSumAboveTotal,
+  offersAgainstRatedPower,
+  nameplateInputPlausible,
+  capacityAgrees,
+  densityPlausible,
+  massPlausible,
+  ratingExceeded,
+  capacitorVoltageMargin,
+  switchVoltageMargin,
+  rectifierVoltageMargin,
+  fuseMargin,
+  xCapacitorClass,
+  barrierCapacitorClass,
+  yCapacitorCurrentHigh,
+  openMeterVoltage,
+  partValuePlausible,
+  preferredValues,
+  insulationDistancePlausible,
+  efficiencyPlausible,
+  efficiencyConditions,
+  proseAgainstData,
+  safeAsVerdict,
+  screwdriverDischarge,
+  isolationClaims,
+  publishedWithoutSummary,
+  publicationDates,
+  formerAddresses,
+  photoDescription,
+];

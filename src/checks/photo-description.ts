@@ -1,0 +1,30 @@
+import type { Finding } from '../diagnostics/finding.ts';
+import type { Check, CheckInput, Rule } from './check.ts';
+import { atKey, findingOf } from './finding-of.ts';
+
+const RULE: Rule = {
+  id: 'photo-description',
+  title: 'A photo’s text alternative does not describe it',
+  severity: 'warning',
+  why: 'Readers who do not see the photo get its text alternative; a file name or “photo” tells them nothing.',
+  advice: 'Say what it shows: board from the primary side, bulk capacitor at the left.',
+  source: {
+    title: 'WCAG 2.2',
+    section: 'success criterion 1.1.1, failure F30',
+    standing: 'read',
+    url: 'https://www.w3.org/TR/WCAG22/#non-text-content',
+  },
+};
+
+export const photoDescription: Check = { ...RULE, check };
+
+function check({ entry }: CheckInput): Finding[] {
+  return entry.photos.flatMap((photo) => {
+    const words = photo.alt.trim();
+    const empty = words === '';
+    const nameless = /^(?:photo|image|picture|img|dsc)?[\s_-]*\d*\.?(?:jpe?g|png|webp|heic)?$/i.test(words) || words === photo.file;
+    if (!empty && !nameless) return [];
+    const message = empty ? `${photo.file} has no text alternative.` : `“${words}” does not say what ${photo.file} shows.`;
+    return [findingOf(RULE, atKey(...photo.path), { message, subject: photo.file })];
+  });
+}
