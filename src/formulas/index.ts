@@ -3,6 +3,7 @@ import { holdUpCapacitance } from './bulk/hold-up-capacitance.ts';
 import { holdUpEndVoltage } from './bulk/hold-up-end-voltage.ts';
 import { holdUpTime } from './bulk/hold-up-time.ts';
 import { storedEnergy } from './bulk/stored-energy.ts';
+import { capacitanceWithTolerance } from './capacitor/capacitance-with-tolerance.ts';
 import { largestDischargeResistance } from './capacitor/largest-discharge-resistance.ts';
 import { parallelCapacitance } from './capacitor/parallel-capacitance.ts';
 import { rcDischargeTime } from './capacitor/rc-discharge-time.ts';
@@ -16,6 +17,7 @@ import { powerDensity } from './energy/power-density.ts';
 import { specificPower } from './energy/specific-power.ts';
 import { reflectedVoltage } from './flyback/reflected-voltage.ts';
 import { switchOffStateVoltage } from './flyback/switch-off-state-voltage.ts';
+import { turnsRatio } from './flyback/turns-ratio.ts';
 import { boxVolume } from './geometry/box-volume.ts';
 import { cylinderVolume } from './geometry/cylinder-volume.ts';
 import { apparentPower } from './mains/apparent-power.ts';
@@ -23,10 +25,13 @@ import { highLine } from './mains/high-line.ts';
 import { inputCurrent } from './mains/input-current.ts';
 import { mainsPeak } from './mains/mains-peak.ts';
 import { powerFactor } from './mains/power-factor.ts';
+import { centreTapReverseVoltage } from './rectifier/centre-tap-reverse-voltage.ts';
 import { rectifierReverseVoltage } from './rectifier/rectifier-reverse-voltage.ts';
 import { parallelResistance } from './resistor/parallel-resistance.ts';
 import { resistorDissipation } from './resistor/resistor-dissipation.ts';
 import { seriesResistance } from './resistor/series-resistance.ts';
+import { sumOfShares } from './sharing/sum-of-shares.ts';
+import { unusedPower } from './sharing/unused-power.ts';
 import { currentStressRatio } from './stress/current-stress-ratio.ts';
 import { voltageStressRatio } from './stress/voltage-stress-ratio.ts';
 
@@ -36,6 +41,7 @@ export const FORMULAS: readonly Formula[] = [
   holdUpEndVoltage,
   holdUpTime,
   storedEnergy,
+  capacitanceWithTolerance,
   largestDischargeResistance,
   parallelCapacitance,
   rcDischargeTime,
@@ -49,6 +55,7 @@ export const FORMULAS: readonly Formula[] = [
   specificPower,
   reflectedVoltage,
   switchOffStateVoltage,
+  turnsRatio,
   boxVolume,
   cylinderVolume,
   apparentPower,
@@ -56,10 +63,13 @@ export const FORMULAS: readonly Formula[] = [
   inputCurrent,
   mainsPeak,
   powerFactor,
+  centreTapReverseVoltage,
   rectifierReverseVoltage,
   parallelResistance,
   resistorDissipation,
   seriesResistance,
+  sumOfShares,
+  unusedPower,
   currentStressRatio,
   voltageStressRatio,
 ];

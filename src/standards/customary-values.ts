@@ -51,6 +51,20 @@ export const CUSTOMARY = {
     reason: 'voltage of the PFC bus not given; boost PFC stages for world-wide mains are set to 380 to 400 V',
     source: practice('bus voltage of a boost PFC'),
   },
+  synchronousDrop: {
+    low: 0,
+    nominal: 0.05,
+    high: 0.1,
+    reason: 'drop of the rectifier not given; a synchronous rectifier drops less than 0.1 V',
+    source: practice('drop of a synchronous rectifier'),
+  },
+  diodeDrop: {
+    low: 0.4,
+    nominal: 0.7,
+    high: 1.2,
+    reason: 'drop of the rectifier not given; diodes drop 0.4 to 1.2 V',
+    source: practice('drop of a rectifier diode'),
+  },
 } as const satisfies Record<string, CustomaryValue>;
 
 /** Tolerance of an electrolytic capacitor whose marking shows none, as a fraction either way. */

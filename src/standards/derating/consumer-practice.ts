@@ -72,9 +72,9 @@ export const consumerPractice: DeratingPolicy = {
     {
       partClass: 'safety capacitor',
       quantity: 'voltage',
-      limit: 1,
-      condition: 'rms against the rating for alternating voltage',
-      source: OWN_PROPOSAL,
+      limit: 1.1,
+      condition: 'rms at the highest line against the rating for alternating voltage',
+      source: FILM_110,
     },
     {
       partClass: 'varistor',

@@ -1,0 +1,31 @@
+import type { Part } from '../entry/entry.ts';
+import type { Dimension } from '../units/dimension.ts';
+import type { Quantity } from '../units/quantity.ts';
+import { valueOf } from '../values/from-quantity.ts';
+import { missing } from '../values/missing.ts';
+import type { Known } from '../values/value.ts';
+
+/**
+ * What a part is rated for in one dimension: the first such quantity of its rating. A rating given as a lower bound ("> 35 V")
+ * is taken at the bound, the least that the part stands.
+ *
+ * @param waveform where the rating must be for alternating (AC) or must not be (DC); null where it does not matter
+ */
+export function ratingOf<D extends Dimension>(part: Part, dimension: D, waveform: 'AC' | 'DC' | null = null): Known<D> {
+  const names = part.references.join(', ');
+  const listed = quantitiesOf(part, dimension);
+  const found = listed.find((quantity) => waveform === null || (quantity.waveform === 'AC') === (waveform === 'AC'));
+  if (found === undefined) return missing(`${names}: ${wanted(dimension, waveform)} not known`, [`${dimension} rating of ${names}`]);
+  const isLowerBound = found.bound === 'at least' || found.bound === 'above';
+  return valueOf({ quantity: found, evidence: part.evidence }, part.path.join('.'), { bound: isLowerBound ? 'use' : 'refuse' });
+}
+
+/** Quantities of one dimension in a part's rating, in the order written. */
+export function quantitiesOf<D extends Dimension>(part: Part, dimension: D): readonly Quantity<D>[] {
+  return (part.rating?.quantities ?? []).filter((quantity): quantity is Quantity<D> => quantity.dimension === dimension);
+}
+
+function wanted(dimension: Dimension, waveform: 'AC' | 'DC' | null): string {
+  if (waveform === 'AC') return `${dimension} rating for alternating voltage`;
+  return `${dimension} rating`;
+}
