@@ -15,7 +15,8 @@ const RULE: Rule = {
 export const efficiencyConditions: Check = { ...RULE, check };
 
 function check({ entry }: CheckInput): Finding[] {
-  return entry.efficiency.flatMap((point) => {
+  const ofDevice = entry.efficiency.filter((point) => point.of === null && point.efficiency !== null);
+  return ofDevice.flatMap((point) => {
     const absent = absentConditions(point, entry.nameplate.input?.kind === 'AC');
     if (absent.length === 0) return [];
     return [findingOf(RULE, atKey(...point.path), { message: `This point does not say its ${absent.join(', ')}, so it is not ranked.` })];
@@ -25,7 +26,7 @@ function check({ entry }: CheckInput): Finding[] {
 function absentConditions(point: EfficiencyPoint, fromMains: boolean): string[] {
   const absent: string[] = [];
   if (fromMains && point.line === null) absent.push('line voltage');
-  if (point.load === null && point.current === null) absent.push('load');
+  if (point.statistic === 'point' && point.load === null && point.current === null) absent.push('load');
   if (point.place === null) absent.push('place of measurement');
   return absent;
 }

@@ -4,6 +4,7 @@ import { assuredSumAboveTotal } from './assured-sum-above-total.ts';
 import { barrierCapacitorClass } from './barrier-capacitor-class.ts';
 import { capacitorVoltageMargin } from './capacitor-voltage-margin.ts';
 import { capacityAgrees } from './capacity-agrees.ts';
+import { cellsOpened } from './cells-opened.ts';
 import { densityPlausible } from './density-plausible.ts';
 import { efficiencyConditions } from './efficiency-conditions.ts';
 import { efficiencyPlausible } from './efficiency-plausible.ts';
@@ -11,15 +12,18 @@ import { formerAddresses } from './former-addresses.ts';
 import { fuseMargin } from './fuse-margin.ts';
 import { insulationDistancePlausible } from './insulation-distance-plausible.ts';
 import { isolationClaims } from './isolation-claims.ts';
+import { markedAgainstMeasured } from './marked-against-measured.ts';
 import { massPlausible } from './mass-plausible.ts';
 import { nameplateInputPlausible } from './nameplate-input-plausible.ts';
 import { offersAgainstRatedPower } from './offers-against-rated-power.ts';
 import { openMeterVoltage } from './open-meter-voltage.ts';
+import { outputCapacityPlausible } from './output-capacity-plausible.ts';
 import { partValuePlausible } from './part-value-plausible.ts';
 import { photoDescription } from './photo-description.ts';
 import { poolCountedAsEach } from './pool-counted-as-each.ts';
 import { portAboveOwnLimit } from './port-above-own-limit.ts';
 import { portGainsFromNeighbour } from './port-gains-from-neighbour.ts';
+import { poweredOpen } from './powered-open.ts';
 import { preferredValues } from './preferred-values.ts';
 import { proseAgainstData } from './prose-against-data.ts';
 import { publicationDates } from './publication-dates.ts';
@@ -31,12 +35,13 @@ import { sameSetTwice } from './same-set-twice.ts';
 import { screwdriverDischarge } from './screwdriver-discharge.ts';
 import { shareNotOffered } from './share-not-offered.ts';
 import { sharesAboveTotal } from './shares-above-total.ts';
+import { storedChargeUnproven } from './stored-charge-unproven.ts';
 import { switchVoltageMargin } from './switch-voltage-margin.ts';
 import { totalOutOfReach } from './total-out-of-reach.ts';
 import { xCapacitorClass } from './x-capacitor-class.ts';
 import { yCapacitorCurrentHigh } from './y-capacitor-current-high.ts';
 
-/** Every rule that is checked on an entry that could be read: port shares, label, size, parts, measurements, text, publication. */
+/** Every rule that is checked on an entry that could be read: port shares, label, size, parts, measurements, cautions, text, publication. */
 export const CHECKS: readonly Check[] = [
   portAboveOwnLimit,
   sharesAboveTotal,
@@ -50,6 +55,7 @@ export const CHECKS: readonly Check[] = [
   offersAgainstRatedPower,
   nameplateInputPlausible,
   capacityAgrees,
+  outputCapacityPlausible,
   densityPlausible,
   massPlausible,
   ratingExceeded,
@@ -63,9 +69,13 @@ export const CHECKS: readonly Check[] = [
   openMeterVoltage,
   partValuePlausible,
   preferredValues,
+  markedAgainstMeasured,
   insulationDistancePlausible,
   efficiencyPlausible,
   efficiencyConditions,
+  storedChargeUnproven,
+  poweredOpen,
+  cellsOpened,
   proseAgainstData,
   safeAsVerdict,
   screwdriverDischarge,

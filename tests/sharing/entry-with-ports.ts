@@ -29,10 +29,14 @@ export function outputPort(id: string, power: string | null, more: Partial<Port>
     connector: 'USB-C',
     direction: 'output',
     power: power === null ? null : { quantity: watts(power), evidence: 'printed', path: ['ports', id, 'power'] },
+    peak: null,
+    powerAtInput: [],
     offers: [],
+    accepts: [],
     revision: null,
     readThrough: null,
     protocols: [],
+    evidence: 'printed',
     note: null,
     path: ['ports', id],
     ...more,
@@ -43,11 +47,34 @@ export function outputPort(id: string, power: string | null, more: Partial<Port>
 export function allocation(shares: Readonly<Record<string, string>>, more: Partial<Allocation> = {}): Allocation {
   const read = Object.entries(shares).map(([ports, power]): Share => ({ ports: ports.split('/'), power: watts(power) }));
   const ports = read.flatMap((share) => share.ports);
-  return { ports, shares: read, evidence: 'printed', order: null, path: ['sharing', 'allocations', ports.join(' + ')], ...more };
+  return {
+    ports,
+    shares: read,
+    evidence: 'printed',
+    order: null,
+    asked: null,
+    advertised: null,
+    note: null,
+    path: ['sharing', 'allocations', ports.join(' + ')],
+    ...more,
+  };
 }
 
 export function sharing(allocations: readonly Allocation[], more: Partial<Sharing> = {}): Sharing {
-  return { total: null, policy: null, alike: [], allocations, steps: {}, onNewPlug: null, note: null, path: ['sharing'], ...more };
+  return {
+    total: null,
+    policy: null,
+    alike: [],
+    minimum: {},
+    allocations,
+    steps: {},
+    onNewPlug: null,
+    onNewPlugAt: {},
+    priority: null,
+    note: null,
+    path: ['sharing'],
+    ...more,
+  };
 }
 
 /** An otherwise empty entry with these ports and this sharing block. */
@@ -63,8 +90,32 @@ export function entryWithPorts(ports: readonly Port[], block: Sharing | null): E
     author: null,
     device: { maker: 'Larkmoor', name: 'Invented', model: null, kind: 'wall charger', released: null, price: null },
     sample: { obtained: null, lot: null, serial: null, firmware: null, note: null },
-    nameplate: { input: null, output: [], total: null, capacity: null, marks: [] },
-    body: { size: null, volume: null, mass: null, basis: 'cased', prongs: null, cable: null, inlet: null, material: null, note: null },
+    nameplate: {
+      input: null,
+      inputs: [],
+      output: [],
+      total: null,
+      peak: null,
+      totalAtInput: [],
+      capacity: null,
+      outputCapacity: null,
+      marks: [],
+      evidence: 'printed',
+      note: null,
+    },
+    body: {
+      size: null,
+      volume: null,
+      mass: null,
+      basis: 'cased',
+      prongs: null,
+      cable: null,
+      inlet: null,
+      plug: null,
+      material: null,
+      alsoStated: [],
+      note: null,
+    },
     ports,
     sharing: block,
     stages: [],
@@ -72,6 +123,8 @@ export function entryWithPorts(ports: readonly Port[], block: Sharing | null): E
     insulation: [],
     efficiency: [],
     measurements: [],
+    instruments: {},
+    claims: [],
     logs: [],
     photos: [],
     answers: [],
@@ -79,5 +132,9 @@ export function entryWithPorts(ports: readonly Port[], block: Sharing | null): E
     formerAddresses: [],
     recall: null,
     sources: [],
+    derating: null,
+    discharged: null,
+    poweredOpen: null,
+    cellsOpened: null,
   };
 }

@@ -1,0 +1,35 @@
+import type { Severity } from '../diagnostics/finding.ts';
+import { READING_RULES } from '../entry/reading-rules.ts';
+import { sourceInWords } from './finding-of.ts';
+import { CHECKS } from './index.ts';
+
+/** A rule as its page and `explain` show it. */
+export interface RuleDescription {
+  readonly id: string;
+  readonly title: string;
+  readonly severity: Severity;
+  readonly why: string;
+  readonly advice: string;
+  readonly source: string;
+  /** Stem of the example entry in `src/checks/examples/`; null for rules of the reader, which have none there. */
+  readonly example: string | null;
+}
+
+/** Every rule on the data of an entry: those of the reader first, then the checks. Rules on Markdown syntax are declared by its reader. */
+export const RULES: readonly RuleDescription[] = [
+  ...READING_RULES.map((rule) => ({ ...rule, example: null })),
+  ...CHECKS.map(({ id, title, severity, why, advice, source }) => ({
+    id,
+    title,
+    severity,
+    why,
+    advice,
+    source: sourceInWords(source),
+    example: id,
+  })),
+];
+
+/** The rule of an id; null where no reader or check of data has it. */
+export function ruleOf(id: string): RuleDescription | null {
+  return RULES.find((rule) => rule.id === id) ?? null;
+}
