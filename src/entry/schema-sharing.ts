@@ -15,12 +15,16 @@ export const ALLOCATION_SCHEMA = z
   .describe('Shares of one set of ports with their circumstances.');
 
 const ALLOCATIONS_SCHEMA = z
-  .record(
-    z.string().min(1),
-    z.union([z.string().min(1), ALLOCATION_SCHEMA, z.array(z.union([z.string().min(1), ALLOCATION_SCHEMA])).min(1)]),
-  )
+  .union([
+    z.array(z.string().min(1)).min(1),
+    z.record(
+      z.string().min(1),
+      z.union([z.string().min(1), ALLOCATION_SCHEMA, z.array(z.union([z.string().min(1), ALLOCATION_SCHEMA])).min(1)]),
+    ),
+  ])
   .describe(
-    'Power of each set of ports in use. Example: { C1: 100 W, C1 + C2: 50 W + 50 W, C3 + A1: 15 W shared, C1 + (C2 + A1): 45 W + 15 W, C1 then C2: 65 W + 30 W }',
+    'Power of each set of ports in use; or the printed lines as a list. ' +
+      'Example: { C1: 100 W, C1 + C2: 50 W + 50 W, C3 + A1: 15 W shared, C1 + (C2 + A1): 45 W + 15 W, C1 then C2: 65 W + 30 W }',
   );
 
 export const SHARING_SCHEMA = z

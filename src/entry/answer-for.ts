@@ -1,0 +1,26 @@
+import type { Finding } from '../diagnostics/finding.ts';
+import type { Answer, Entry } from './entry.ts';
+
+/** The author's answer to a finding: same rule, and same subject where the answer names one. */
+export function answerFor(entry: Pick<Entry, 'answers'>, finding: Finding): Answer | null {
+  return answerAmong(entry.answers, finding);
+}
+
+/** The answer among several that fits a finding; one that names the subject wins over one that names the rule alone. */
+export function answerAmong(answers: readonly Answer[], finding: Finding): Answer | null {
+  const ofRule = answers.filter((answer) => answer.to === finding.rule);
+  const named = ofRule.find((answer) => answer.at !== null && namesSubject(answer.at, finding.subject));
+  return named ?? ofRule.find((answer) => answer.at === null) ?? null;
+}
+
+/** "C21" answers for the subject "C21" and for "C21, C22"; spaces and case of words do not matter. */
+function namesSubject(at: string, subject: string | undefined): boolean {
+  if (subject === undefined) return false;
+  const wanted = pieces(at);
+  const given = pieces(subject);
+  return wanted.join() === given.join() || (wanted.length === 1 && given.includes(wanted[0] ?? ''));
+}
+
+function pieces(subject: string): readonly string[] {
+  return subject.split(',').map((piece) => piece.replace(/\s+/gu, ' ').trim().toLowerCase());
+}

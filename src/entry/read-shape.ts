@@ -1,0 +1,76 @@
+import type { DataPath, Finding } from '../diagnostics/finding.ts';
+import { atValue, readingFinding } from './reading-rules.ts';
+import { ENTRY_SCHEMA, type EntrySource } from './schema.ts';
+import { shapeFaults } from './shape-findings.ts';
+
+/** As often as something may be removed before the rest is given up; each round goes one level up at least. */
+const ROUNDS = 12;
+
+/** Data in the shape of the format, with everything left out that did not fit; and what did not fit. */
+export interface ReadShape {
+  readonly source: EntrySource | null;
+  readonly findings: readonly Finding[];
+}
+
+/** Brings data into the shape of the format. All faults are reported; what has none of them is kept. */
+export function readShape(frontmatter: unknown, slug: string): ReadShape {
+  if (!isGroup(frontmatter)) return { source: null, findings: [notAGroup(frontmatter)] };
+  const first = ENTRY_SCHEMA.safeParse(frontmatter);
+  if (first.success) return { source: first.data, findings: [] };
+  const faults = shapeFaults(first.error.issues, frontmatter);
+  const findings = faults.map(({ finding }) => finding);
+  const rest = copyOf(frontmatter);
+  for (const { remove } of faults) removeAt(rest, remove);
+  return { source: whatFits(rest, slug), findings };
+}
+
+function whatFits(data: Record<string, unknown>, slug: string): EntrySource | null {
+  for (let round = 0; round < ROUNDS; round += 1) {
+    if (typeof data['title'] !== 'string' || data['title'] === '') data['title'] = slug;
+    if (!isGroup(data['device'])) data['device'] = {};
+    completeDevice(data['device']);
+    const parsed = ENTRY_SCHEMA.safeParse(data);
+    if (parsed.success) return parsed.data;
+    for (const { remove } of shapeFaults(parsed.error.issues, data)) removeAt(data, remove);
+  }
+  return null;
+}
+
+/** Stand-ins that keep a broken entry readable; what is missing has been reported. */
+function completeDevice(device: unknown): void {
+  if (!isGroup(device)) return;
+  if (typeof device['maker'] !== 'string' || device['maker'] === '') device['maker'] = 'not given';
+  if (typeof device['kind'] !== 'string') device['kind'] = 'wall charger';
+}
+
+function notAGroup(frontmatter: unknown): Finding {
+  const blank = frontmatter === null || frontmatter === undefined;
+  return blank
+    ? readingFinding('empty-entry', { in: 'file', line: 1, column: 1 }, 'There is nothing between the two lines of dashes.')
+    : readingFinding('wrong-shape', atValue([]), 'The data should be a group of keys.');
+}
+
+function isGroup(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** A copy that may be cut; numbers, texts and truth values are kept as they are. */
+function copyOf<T>(value: T): T;
+function copyOf(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map((item) => copyOf<unknown>(item));
+  if (isGroup(value)) return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, copyOf(item)]));
+  return value;
+}
+
+/** Takes out what stands at a path; an item of a list leaves a gap that the next round closes. */
+function removeAt(data: unknown, path: DataPath): void {
+  const last = path.at(-1);
+  if (last === undefined) return;
+  let holder = data;
+  for (const segment of path.slice(0, -1)) {
+    if (typeof holder !== 'object' || holder === null || !Object.hasOwn(holder, segment)) return;
+    holder = Reflect.get(holder, segment);
+  }
+  if (Array.isArray(holder) && typeof last === 'number') holder.splice(last, 1);
+  else if (typeof holder === 'object' && holder !== null) Reflect.deleteProperty(holder, last);
+}
