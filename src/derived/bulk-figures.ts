@@ -8,7 +8,7 @@ import { assume } from '../values/assume.ts';
 import { missing } from '../values/missing.ts';
 import { isMissing, type Known } from '../values/value.ts';
 import { bleedResistance } from './bleed-resistance.ts';
-import { bankCapacitance } from './bulk-capacitance.ts';
+import { bulkCapacitance } from './bulk-capacitance.ts';
 import type { BulkFigures, InputFigures } from './derived.ts';
 import { assumed, edgeValue, isOf } from './fact-value.ts';
 import { fittedParts } from './fitted-parts.ts';
@@ -40,7 +40,7 @@ export function bulkFigures(entry: Entry, input: InputFigures): BulkFigures {
 }
 
 function capacitanceOf(entry: Entry, parts: readonly Part[]): Known<'capacitance'> {
-  if (parts.length > 0) return bankCapacitance(parts);
+  if (parts.length > 0) return bulkCapacitance(parts);
   if (isMains(entry)) return missing('no bulk capacitor among the parts', ['bulk capacitor']);
   return missing('no bulk capacitor: the input is direct');
 }

@@ -1,6 +1,6 @@
 import type { Part } from '../entry/entry.ts';
 import type { Dimension } from '../units/dimension.ts';
-import type { Quantity } from '../units/quantity.ts';
+import type { Quantity, Rating } from '../units/quantity.ts';
 import { valueOf } from '../values/from-quantity.ts';
 import { missing } from '../values/missing.ts';
 import type { Known } from '../values/value.ts';
@@ -20,9 +20,21 @@ export function ratingOf<D extends Dimension>(part: Part, dimension: D, waveform
   return valueOf({ quantity: found, evidence: part.evidence }, part.path.join('.'), { bound: isLowerBound ? 'use' : 'refuse' });
 }
 
-/** Quantities of one dimension in a part's rating, in the order written. */
+/** What the part itself measured in one dimension; null where nobody measured it. */
+export function measuredOf<D extends Dimension>(part: Part, dimension: D): Known<D> | null {
+  const found = ratedQuantities(part.measured, dimension)[0];
+  return found === undefined ? null : valueOf({ quantity: found, evidence: 'measured' }, [...part.path, 'measured'].join('.'));
+}
+
+/** Quantities of one dimension in a part's rating, in the order written; conditions ("@ 25 °C") are none. */
 export function quantitiesOf<D extends Dimension>(part: Part, dimension: D): readonly Quantity<D>[] {
-  return (part.rating?.quantities ?? []).filter((quantity): quantity is Quantity<D> => quantity.dimension === dimension);
+  return ratedQuantities(part.rating, dimension);
+}
+
+function ratedQuantities<D extends Dimension>(rating: Rating | null, dimension: D): readonly Quantity<D>[] {
+  return (rating?.quantities ?? []).filter(
+    (quantity): quantity is Quantity<D> => quantity.dimension === dimension && quantity.label !== 'at',
+  );
 }
 
 function wanted(dimension: Dimension, waveform: 'AC' | 'DC' | null): string {

@@ -1,5 +1,5 @@
 import type { Entry } from '../entry/entry.ts';
-import { DEFAULT_POLICY } from '../standards/derating/index.ts';
+import { policyOf } from '../standards/derating/index.ts';
 import type { DeratingPolicy } from '../standards/derating/policy.ts';
 import { isMissing } from '../values/value.ts';
 import type { BulkFigures, InputFigures, StressRow } from './derived.ts';
@@ -13,7 +13,7 @@ export function stressRows(
   entry: Entry,
   input: InputFigures,
   bulk: BulkFigures,
-  policy: DeratingPolicy = DEFAULT_POLICY,
+  policy: DeratingPolicy = policyOf(entry.derating),
 ): readonly StressRow[] {
   const bus = isMissing(bulk.voltage) ? input.peak : bulk.voltage;
   const given = { entry, input, bus, policy };

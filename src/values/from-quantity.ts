@@ -31,13 +31,20 @@ export function valueOf<D extends Dimension>(fact: QuantityFact<D>, at: string, 
   const high = oneSided ? quantity.nominal : Math.max(quantity.high, quantity.nominal);
   if (![low, quantity.nominal, high].every(Number.isFinite)) return missing(`${at} is not a finite number: ${quantity.written}`, [at]);
   const significant = Math.max(1, Math.min(quantity.significant, supportedDigits(low, quantity.nominal, high)));
-  return { dimension: quantity.dimension, low, nominal: quantity.nominal, high, significant, origin: originOf(fact, at) };
+  return {
+    dimension: quantity.dimension,
+    low,
+    nominal: quantity.nominal,
+    high,
+    significant,
+    origin: writtenOrigin(fact.evidence, quantity.written, at),
+  };
 }
 
-function originOf(fact: QuantityFact, at: string): Origin {
-  const { evidence, quantity } = fact;
-  if (evidence !== 'assumed') return { evidence, written: quantity.written, at };
-  return { evidence, reason: `${quantity.written}, assumed by the author at ${at}`, source: authorsAssumption(at) };
+/** Origin of something that stands in an entry; what its author assumed has the entry itself as its source. */
+export function writtenOrigin(evidence: QuantityFact['evidence'], written: string, at: string): Origin {
+  if (evidence !== 'assumed') return { evidence, written, at };
+  return { evidence, reason: `${written}, assumed by the author at ${at}`, source: authorsAssumption(at) };
 }
 
 function authorsAssumption(at: string): Source {

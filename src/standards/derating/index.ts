@@ -9,3 +9,8 @@ export const DERATING_POLICIES: readonly DeratingPolicy[] = [consumerPractice, m
 
 /** The policy that stresses are judged by where a site chooses none. */
 export const DEFAULT_POLICY = consumerPractice;
+
+/** The policy with this id; the default where none is named or nobody ships one of that name. */
+export function policyOf(id: string | null): DeratingPolicy {
+  return DERATING_POLICIES.find((policy) => policy.id === id) ?? DEFAULT_POLICY;
+}
