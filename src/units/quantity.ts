@@ -30,6 +30,8 @@ export interface Quantity<D extends Dimension = Dimension> {
   readonly resolution: number;
   /** Said to be alternating or direct, where the writing says so. */
   readonly waveform: 'AC' | 'DC' | null;
+  /** Name written before it ("ESR", "RDS(on)"), "at" for a condition ("@ 25 °C"), "peak to peak"; absent where there is none. */
+  readonly label?: string;
   /** The piece of text that was read, as written. */
   readonly written: string;
   /** Unit with prefix in canonical spelling, such as "mΩ" or "µF". */
