@@ -19,7 +19,7 @@ export function partAddress(number: string): string {
   return addressOf(number, PART_NUMBER);
 }
 
-/** Address of a maker, such as `pike-lade` for "Pike Lade"; the same promise as for parts. */
+/** Address of a maker, such as `kiln-lane` for "Kiln Lane"; the same promise as for parts. */
 export function makerAddress(name: string): string {
   return addressOf(name, MAKER_NAME);
 }
@@ -59,9 +59,9 @@ function writeOut(text: string, custom: Custom): string {
         escape = 'letters';
       }
       address += character.toLowerCase();
-    } else if (isLetter || isDigit || character === custom.separator) {
+    } else if (isLetter || isDigit || character === custom.separator || character === '&') {
       close();
-      address += character === custom.separator ? '-' : character.toLowerCase();
+      address += character === custom.separator ? '-' : character === '&' ? '+' : character.toLowerCase();
     } else {
       const code = String(character.codePointAt(0) ?? 0);
       if (escape === 'codes') address += `.${code}`;

@@ -53,11 +53,16 @@ export function formerAddressPages(sheets: readonly CorpusSheet[]): {
   };
 }
 
-/** "old-name", "/teardowns/old-name/" and "teardowns/old-name" are one address; queries, fragments and dot segments are refused. */
+/**
+ * "old-name", "/old-name/" and "https://former.example/old-name/index.html" are one address: a former host is left out, as the page stands on
+ * the present one. Queries, fragments and dot segments are refused.
+ */
 function pathOf(written: string): string | null {
-  const trimmed = written.trim().replaceAll(/^\/+|\/+$/g, '');
-  const path = trimmed.includes('/') || trimmed.endsWith('.html') || written.trim().startsWith('/') ? trimmed : `teardowns/${trimmed}`;
-  const segments = path.split('/');
-  const plain = segments.every((segment) => /^[A-Za-z0-9_~-][A-Za-z0-9._~-]*$/.test(segment));
-  return trimmed !== '' && plain ? path.replace(/\/index\.html$/, '') : null;
+  const path = written
+    .trim()
+    .replace(/^https?:\/\/[^/]+/i, '')
+    .replaceAll(/^\/+|\/+$/g, '')
+    .replace(/\/index\.html$/, '');
+  const plain = path.split('/').every((segment) => /^[A-Za-z0-9_~-][A-Za-z0-9._~-]*$/.test(segment));
+  return plain ? path : null;
 }

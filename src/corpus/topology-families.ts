@@ -14,6 +14,8 @@ export interface FamilyBlock {
   readonly side: StageDeclaration['side'];
   /** What the block is and why it is there; null for a kind that is not declared. */
   readonly meaning: string | null;
+  /** Members that name this block. */
+  readonly sheets: number;
 }
 
 /** One sheet beside the others of its family. */
@@ -36,7 +38,7 @@ export interface TopologyFamily {
   readonly ratedWatts: Spread | null;
   readonly densityWPerCm3: Spread | null;
   readonly partsIdentified: Spread | null;
-  /** Connectors that occur, the most frequent first, with the number of sheets that have one. */
+  /** Connectors that occur, the most frequent first, then as the newest sheet lists them, with the number of sheets that have one. */
   readonly connectors: readonly { readonly connector: string; readonly sheets: number }[];
 }
 
@@ -68,24 +70,38 @@ function familyOf(id: string, sheets: readonly CorpusSheet[]): TopologyFamily {
   };
 }
 
-/** Members of a family may differ in small blocks such as the input filter: the one that names most stands for all. */
+/** Members of a family may differ in small blocks such as the input filter: the one that names most kinds stands for all. */
 function longestChain(sheets: readonly CorpusSheet[]): readonly FamilyBlock[] {
   let longest: readonly string[] = [];
   for (const sheet of sheets) {
-    const kinds = sheet.glyphs.filter((kind, index) => kind !== sheet.glyphs[index - 1]);
+    const kinds = [...new Set(sheet.glyphs)];
     if (kinds.length > longest.length) longest = kinds;
   }
   return longest.map((kind) => {
     const stage = stageOf(kind);
-    return { kind, name: stage?.name ?? kind.replaceAll('-', ' '), side: stage?.side ?? 'none', meaning: stage?.meaning ?? null };
+    const naming = sheets.filter((sheet) => sheet.glyphs.includes(kind)).length;
+    return { kind, name: stage?.name ?? kind.replaceAll('-', ' '), side: stage?.side ?? 'none', meaning: stage?.meaning ?? null, sheets: naming };
   });
 }
 
-/** Blocks that distinguish the family, joined: "Boost PFC, LLC half bridge, buck". */
+/** Blocks that make the family, joined: "Boost PFC, LLC half bridge". */
 function nameOf(id: string, chain: readonly FamilyBlock[]): string {
-  const words = [...new Set(chain.map((block) => stageOf(block.kind)?.short ?? null).filter((short) => short !== null))];
+  const making = blocksOfId(id, chain);
+  const words = making.map((block) => stageOf(block.kind)?.short ?? block.name);
   const name = words.length === 0 ? id.replaceAll('-', ' ') : words.join(', ');
   return name.slice(0, 1).toUpperCase() + name.slice(1);
+}
+
+/** The blocks of the chain whose kinds, joined by hyphens in the order power flows, are the family's id; none where they do not add up to it. */
+export function blocksOfId(id: string, chain: readonly FamilyBlock[]): readonly FamilyBlock[] {
+  const making: FamilyBlock[] = [];
+  let rest = `${id}-`;
+  for (const block of chain) {
+    if (!rest.startsWith(`${block.kind}-`)) continue;
+    making.push(block);
+    rest = rest.slice(block.kind.length + 1);
+  }
+  return rest === '' ? making : [];
 }
 
 function memberOf(sheet: CorpusSheet): FamilyMember {
@@ -109,5 +125,5 @@ function connectorsOf(sheets: readonly CorpusSheet[]): readonly { readonly conne
   }
   return [...counts]
     .map(([connector, count]) => ({ connector, sheets: count }))
-    .sort((one, other) => other.sheets - one.sheets || compareText(one.connector, other.connector));
+    .sort((one, other) => other.sheets - one.sheets);
 }

@@ -20,7 +20,7 @@ describe('the address of a part number', () => {
   });
 
   it('never leaves its folder', () => {
-    for (const number of ['..', '.', '/', '../x', '\\', '']) expect(partAddress(number)).toMatch(/^[a-z0-9~.-]+$/);
+    for (const number of ['..', '.', '/', '../x', '\\', '']) expect(partAddress(number)).toMatch(/^[a-z0-9~.+-]+$/);
     for (const number of ['..', '.', '.HIDDEN', '_X']) expect(partAddress(number)).not.toMatch(/^[._]/);
   });
 
@@ -32,7 +32,7 @@ describe('the address of a part number', () => {
     fc.assert(
       fc.property(text, text, (one, other) => {
         for (const addressOf of [partAddress, makerAddress]) {
-          expect(addressOf(one)).toMatch(/^[a-z0-9~.-]{1,120}$/);
+          expect(addressOf(one)).toMatch(/^[a-z0-9~.+-]{1,120}$/);
           expect(addressOf(one) === addressOf(other)).toBe(one === other);
         }
       }),
@@ -41,7 +41,7 @@ describe('the address of a part number', () => {
   });
 
   it('is different within every set of near spellings', () => {
-    const near = fc.string({ unit: fc.constantFrom(...'aA-~47. '), minLength: 0, maxLength: 7 });
+    const near = fc.string({ unit: fc.constantFrom(...'aA-~+&47. '), minLength: 0, maxLength: 7 });
     fc.assert(
       fc.property(fc.uniqueArray(near, { minLength: 2, maxLength: 400 }), (texts) => {
         expect(new Set(texts.map(partAddress)).size).toBe(texts.length);
@@ -74,6 +74,7 @@ describe('the address of a maker', () => {
   it.each([
     ['Ostrel', 'ostrel'],
     ['Kiln Lane', 'kiln-lane'],
+    ['Pike & Lade', 'pike-+-lade'],
   ])('is the name in small letters where it is written as usual: %s', (name, address) => {
     expect(makerAddress(name)).toBe(address);
   });

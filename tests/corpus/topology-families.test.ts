@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { powerClass } from '../../src/corpus/power-class.ts';
+import { familySentence, familySupply } from '../../src/corpus/family-sentence.ts';
 import { topologyFamilies } from '../../src/corpus/topology-families.ts';
 import { inventedPart, inventedSheet } from './invented-sheet.ts';
 
@@ -50,12 +51,30 @@ describe('topology families', () => {
     expect(topologyFamilies(sheets)[0]?.members.map((member) => member.bulkMicrofaradsPerWatt)).toEqual([0.82, null]);
   });
 
-  it('the chain is that of the member that names most blocks, each block once in a row', () => {
+  it('is named after the blocks that make it, not after those that every adapter has', () => {
+    const chains = [
+      ['boost-pfc-llc-half-bridge', ['input-filter', 'rectifier', 'boost-pfc', 'llc-half-bridge', 'secondary-rectifier', 'buck'], 'Boost PFC, LLC half bridge'],
+      ['active-clamp-flyback', ['rectifier', 'bulk-capacitor', 'active-clamp-flyback'], 'Active-clamp flyback'],
+      ['battery-pack-buck-boost', ['battery-pack', 'buck-boost', 'port-control'], 'Battery pack, buck-boost'],
+      ['topology-not-described', [], 'Topology not described'],
+    ] as const;
+    for (const [family, glyphs, name] of chains) expect(topologyFamilies([inventedSheet({ slug: 'a', family, glyphs })])[0]?.name).toBe(name);
+  });
+
+  it('says in one sentence a block what its makers chose', () => {
+    const [family] = topologyFamilies([inventedSheet({ slug: 'a' })]);
+    const block = family?.chain.find(({ kind }) => kind === 'active-clamp-flyback');
+    expect(block?.meaning).toContain(family === undefined ? '?' : familySentence(family));
+    expect(family === undefined ? null : familySupply(family)).toBe('mains');
+  });
+
+  it('the chain is that of the member that names most blocks, each block once', () => {
     const [family] = topologyFamilies([
       inventedSheet({ slug: 'a', glyphs: ['rectifier', 'active-clamp-flyback'] }),
       inventedSheet({ slug: 'b', glyphs: ['input-filter', 'rectifier', 'active-clamp-flyback', 'buck', 'buck'] }),
     ]);
     expect(family?.chain.map((block) => block.kind)).toEqual(['input-filter', 'rectifier', 'active-clamp-flyback', 'buck']);
+    expect(family?.chain.map((block) => block.sheets)).toEqual([1, 2, 2, 1]);
   });
 });
 
