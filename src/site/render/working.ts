@@ -1,0 +1,52 @@
+import { escapeText } from '../../figures/markup.ts';
+import { FORMULAS } from '../../formulas/index.ts';
+import type { Derived } from '../../derived/derived.ts';
+import { isMissing, type Known, type Value } from '../../values/value.ts';
+import { restsOnAssumption } from '../../values/trace.ts';
+import { href } from '../href.ts';
+import { quantity, quantityWords } from './quantity.ts';
+import { workingAnchor } from './references.ts';
+import { sentenceCase } from './words.ts';
+
+const TITLES: ReadonlyMap<string, string> = new Map(FORMULAS.map((formula) => [formula.id, formula.title]));
+const SYMBOLS: ReadonlyMap<string, Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>> = new Map(FORMULAS.map((formula) => [formula.id, formula.inputs]));
+
+/** Every value that was computed, with the formula, its inputs and how each of them is known, and the interval. */
+export function workingView(derived: Derived): string {
+  const computed = Object.entries(derived.named).filter(([, known]) => !isMissing(known) && known.origin.evidence === 'computed');
+  const withheld = Object.entries(derived.named).filter(([, known]) => isMissing(known));
+  const items = computed.map(([name, known]) => workingItem(name, known));
+  const missing = withheld.map(([name, known]) => `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name))}</b></div><div class="w-inputs faded">${isMissing(known) ? escapeText(withheldWords(known)) : ''}</div><div class="w-out faded">withheld</div></li>`);
+  return `<ul class="working">${items.join('')}${missing.join('')}</ul>`;
+}
+
+function withheldWords(known: Extract<Known, { missing: true }>): string {
+  return known.needs.length === 0 ? known.reason : `${known.reason}; needs ${known.needs.join(', ')}`;
+}
+
+function workingItem(name: string, known: Known): string {
+  if (isMissing(known) || known.origin.evidence !== 'computed') return '';
+  const { formula, inputs } = known.origin;
+  const title = TITLES.get(formula) ?? formula.replaceAll('-', ' ');
+  const link = `<a href="${href(`/methods/${formula}/`)}">${escapeText(title)}</a>`;
+  const assumption = restsOnAssumption(known) ? '<p class="note">Rests on an assumption.</p>' : '';
+  const interval = quantityWords(known, { interval: true });
+  const nominal = quantityWords(known);
+  const spread = interval === nominal ? '' : `<p class="note q">${escapeText(interval)}</p>`;
+  return (
+    `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name))}</b><p class="note">${link}</p></div>` +
+    `<ul class="w-inputs">${Object.entries(inputs).map(([key, input]) => inputLine(formula, key, input)).join('')}</ul><div class="w-out">${quantity(known)}${spread}${assumption}</div></li>`
+  );
+}
+
+function inputLine(formula: string, key: string, input: Value): string {
+  const meaning = SYMBOLS.get(formula)?.[key]?.meaning ?? key;
+  return `<li><span>${escapeText(meaning)}</span> ${quantity(input)} <span class="soft">${escapeText(originWords(input))}</span></li>`;
+}
+
+function originWords(value: Value): string {
+  const { origin } = value;
+  if (origin.evidence === 'computed') return `computed, ${TITLES.get(origin.formula) ?? origin.formula}`;
+  if (origin.evidence === 'assumed') return `assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${origin.source.standing === 'memory' ? 'from memory' : origin.source.standing})`}`;
+  return origin.evidence;
+}
