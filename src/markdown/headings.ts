@@ -11,18 +11,19 @@ export interface ProseHeading {
 
 const LEVELS = ['h1', 'h2', 'h3', 'h4', 'h5', 'h6'];
 
-/** Gives every heading an id from its words, unique among `taken` too, and leaves the first level to the page's own title. */
-export function settleHeadings(tree: Root, taken: ReadonlySet<string>): ProseHeading[] {
+/** Gives every heading an id from its words, unique in the text, different from those of the page, and leaves the first level to the page's own title. */
+export function settleHeadings(tree: Root, isTaken: (id: string) => boolean): ProseHeading[] {
   const found: Element[] = [];
   visit(tree, 'element', (node) => {
     if (LEVELS.includes(node.tagName) && node.properties['id'] !== 'footnote-label') found.push(node);
   });
   const down = found.some((node) => node.tagName === 'h1') ? 1 : 0;
-  const used = new Set(taken);
+  const used = new Set<string>();
   return found.map((node) => {
     const depth = Math.min(6, LEVELS.indexOf(node.tagName) + 1 + down);
     const text = inlineText(node).trim();
-    const id = unusedId(anchorOf(text), used);
+    const anchor = anchorOf(text);
+    const id = unusedId(isTaken(anchor) ? `text-${anchor}` : anchor, used);
     node.tagName = `h${String(depth)}`;
     node.properties['id'] = id;
     return { depth, id, text };

@@ -1,5 +1,6 @@
 import type { Finding } from '../diagnostics/finding.ts';
 import { PROSE_RULES, type ProseRuleId } from './prose-rule.ts';
+import { sourceText } from './source-text.ts';
 
 /** A stretch of the Markdown text, in offsets of that text. */
 export interface Stretch {
@@ -26,6 +27,6 @@ export function proseFinding(rule: ProseRuleId, stretch: Stretch, startOffset: n
     severity: declared?.severity ?? 'warning',
     where: { in: 'text', start: startOffset + stretch.start, end: startOffset + stretch.end },
     message,
-    ...(declared === undefined ? {} : { why: declared.why, advice: advice ?? declared.advice, source: declared.source }),
+    ...(declared === undefined ? {} : { why: declared.why, advice: advice ?? declared.advice, source: sourceText(declared.source) }),
   };
 }

@@ -1,4 +1,5 @@
 import type { Severity } from '../diagnostics/finding.ts';
+import type { Source } from '../values/value.ts';
 
 /** Declaration of a rule that a reader (and not a check of data) reports, so that it has its page and can be explained. */
 export interface ProseRule {
@@ -7,10 +8,10 @@ export interface ProseRule {
   readonly severity: Severity;
   readonly why: string;
   readonly advice: string;
-  readonly source: string;
+  readonly source: Source;
 }
 
-const COMMON_PRACTICE = 'common practice';
+const COMMON_PRACTICE = { title: 'Common practice', section: '', standing: 'common practice' } as const satisfies Source;
 
 /** Rules that the reader of the Markdown text reports, by id. */
 export const PROSE_RULES = [
@@ -20,7 +21,7 @@ export const PROSE_RULES = [
     severity: 'warning',
     why: 'Scripts, inline styles, frames, event handlers and data addresses are not published: the content policy of the site forbids them.',
     advice: 'Write it in Markdown, or leave it out.',
-    source: 'W3C, Content Security Policy Level 3',
+    source: { title: 'W3C, Content Security Policy Level 3', section: 'section 6', standing: 'memory' },
   },
   {
     id: 'prose-unknown-directive',
@@ -60,7 +61,7 @@ export const PROSE_RULES = [
     severity: 'warning',
     why: 'Its rows carry anchors, which must be unique on the page; the second place stays empty.',
     advice: 'Keep one of the two.',
-    source: 'WHATWG HTML, section 3.2.6 (the id attribute)',
+    source: { title: 'WHATWG, HTML', section: 'section 3.2.6, the id attribute', standing: 'memory' },
   },
   {
     id: 'prose-star-between-digits',
@@ -68,7 +69,7 @@ export const PROSE_RULES = [
     severity: 'warning',
     why: '68*52*29 mm is read by Markdown as 68, an emphasised 52, and 29. The text is published as written.',
     advice: 'Write the times sign: 68 × 52 × 29 mm.',
-    source: 'CommonMark 0.31.2, section 6.2',
+    source: { title: 'CommonMark 0.31.2', section: 'section 6.2', standing: 'memory' },
   },
   {
     id: 'prose-table-cells',
@@ -76,7 +77,7 @@ export const PROSE_RULES = [
     severity: 'error',
     why: 'The cells beyond the heading are dropped without a trace.',
     advice: 'Write a bar inside a cell as \\|, or add a column to the heading.',
-    source: 'GitHub Flavored Markdown 0.29, section 4.10',
+    source: { ...COMMON_PRACTICE, section: 'a bar in a cell of a Markdown table starts the next cell' },
   },
   {
     id: 'prose-image-later',
@@ -84,7 +85,7 @@ export const PROSE_RULES = [
     severity: 'warning',
     why: 'An original may carry the position where it was taken; pictures are left out until they can be re-encoded without it.',
     advice: 'Leave the picture in place; it will appear when pictures are published.',
-    source: 'CIPA DC-008 (Exif 2.32), section 4.6.6, GPS attribute information',
+    source: { title: 'CIPA DC-008, Exif 2.32', section: 'GPS attribute information', standing: 'memory' },
   },
   {
     id: 'prose-image-remote',
@@ -92,7 +93,7 @@ export const PROSE_RULES = [
     severity: 'warning',
     why: 'A page of this site asks no other host for anything.',
     advice: 'Put a copy that you may publish beside the entry.',
-    source: 'W3C, Content Security Policy Level 3',
+    source: { title: 'W3C, Content Security Policy Level 3', section: 'section 6', standing: 'memory' },
   },
   {
     id: 'prose-image-alt',
@@ -100,7 +101,7 @@ export const PROSE_RULES = [
     severity: 'error',
     why: 'Readers who do not see the picture get nothing.',
     advice: 'Describe in the brackets what the picture shows: ![board, primary side](board.jpg).',
-    source: 'WCAG 2.2, success criterion 1.1.1',
+    source: { ...COMMON_PRACTICE, section: 'every picture is described for those who do not see it' },
   },
   {
     id: 'prose-image-missing',

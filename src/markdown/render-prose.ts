@@ -19,8 +19,8 @@ export interface ProseInput {
   readonly slug: string;
   /** Null when the entry could not be read: names are then not judged. */
   readonly names: NamesInReach | null;
-  /** Ids that the page itself uses. */
-  readonly takenIds?: ReadonlySet<string>;
+  /** Tells the ids that the page itself uses; none where left out. */
+  readonly isTakenId?: (id: string) => boolean;
 }
 
 /** The text ready for its page. */
@@ -51,7 +51,7 @@ export function renderProse(input: ProseInput): Prose {
   const clean = sanitise(nested);
   slots.fill(clean);
   alignByClass(clean);
-  const headings = settleHeadings(clean, input.takenIds ?? new Set());
+  const headings = settleHeadings(clean, input.isTakenId ?? (() => false));
   const links = settleLinks(clean, input.slug);
   return { html: toHtml(clean), headings, placed: directives.placed, links, images: pictures.images, findings };
 }

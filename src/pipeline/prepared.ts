@@ -10,7 +10,7 @@ export interface PreparedSheet {
   readonly tables: readonly Table[];
   /** Ids of the tables that the author placed in the prose; the page leaves them out of its own order. */
   readonly placed: readonly string[];
-  /** Sanitised HTML of the prose, links without the base path. */
+  /** Sanitised HTML of the prose: links rooted, without the base path; tables as `<div data-table="…">`. `placeProse(html, base)` cuts it for the page. */
   readonly html: string;
   readonly headings: readonly { readonly depth: number; readonly id: string; readonly text: string }[];
   readonly diagnostics: readonly Diagnostic[];
@@ -28,6 +28,9 @@ export interface SheetSummary {
   readonly title: string;
   readonly summary: string | null;
   readonly kind: Entry['device']['kind'];
+  /** Drafts are in the manifest in `dev` only. */
+  readonly status: Entry['status'];
+  /** ISO date; empty for a draft that has none yet. */
   readonly published: string;
   readonly ports: readonly { readonly id: string; readonly connector: string }[];
   /** Edges in millimetres: length, width, height. */

@@ -1,0 +1,63 @@
+import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { checkOutput, type OutputFault } from './check-output.ts';
+import { folderBeside, mayReplace, OUTPUT_MARK, swapFolder } from './folder-swap.ts';
+import { hasErrors, prepare, type Prepared } from './prepare.ts';
+import { buildWithAstro, type SiteBuilder } from './site-builder.ts';
+
+/** What `buildSite` is asked for. */
+export interface BuildOptions {
+  readonly content: string;
+  /** Folder that is published; replaced as a whole, or left byte for byte as it was. */
+  readonly out: string;
+  /** Base path with slashes at both ends. */
+  readonly base: string;
+  readonly prepared: string;
+  readonly cache: string;
+  readonly onProgress?: (what: 'entries' | 'pages' | 'links', done: number, total: number) => void;
+  /** For tests: what writes the pages. */
+  readonly builder?: SiteBuilder;
+}
+
+/** How a build ended. Only `published` has touched the output folder. */
+export type BuildOutcome =
+  | { readonly ended: 'published'; readonly prepared: Prepared }
+  | { readonly ended: 'errors in content'; readonly prepared: Prepared }
+  | { readonly ended: 'output refused'; readonly reason: string }
+  | { readonly ended: 'pages failed'; readonly prepared: Prepared; readonly reason: string }
+  | { readonly ended: 'faults in output'; readonly prepared: Prepared; readonly faults: readonly OutputFault[] };
+
+/** Checks the content, builds the pages beside the published folder, checks them, and only then swaps them in. */
+export async function buildSite(options: BuildOptions): Promise<BuildOutcome> {
+  const out = resolve(options.out);
+  if (!mayReplace(out)) {
+    return { ended: 'output refused', reason: `${out} holds files that this program did not write; give an empty or a new folder with --out` };
+  }
+  const prepared = await prepare({ ...options, mode: 'build', onProgress: (done, total) => options.onProgress?.('entries', done, total) });
+  if (hasErrors(prepared.diagnostics)) return { ended: 'errors in content', prepared };
+  mkdirSync(dirname(out), { recursive: true });
+  const fresh = folderBeside(out);
+  try {
+    return await buildInto(fresh, out, prepared, options);
+  } finally {
+    rmSync(fresh, { recursive: true, force: true });
+  }
+}
+
+async function buildInto(fresh: string, out: string, prepared: Prepared, options: BuildOptions): Promise<BuildOutcome> {
+  const { site, sheets } = prepared.manifest;
+  options.onProgress?.('pages', 0, sheets.length);
+  try {
+    const request = { prepared: resolve(options.prepared), folder: fresh, base: options.base, cache: resolve(options.cache), address: site.address };
+    await (options.builder ?? buildWithAstro)(request);
+  } catch (error) {
+    return { ended: 'pages failed', prepared, reason: error instanceof Error ? error.message : String(error) };
+  }
+  options.onProgress?.('links', 0, sheets.length);
+  const faults = checkOutput(fresh, options.base, sheets.map((sheet) => sheet.slug));
+  if (!existsSync(join(fresh, 'index.html'))) faults.push({ page: 'index.html', message: 'The site has no home page' });
+  if (faults.length > 0) return { ended: 'faults in output', prepared, faults };
+  writeFileSync(join(fresh, OUTPUT_MARK), 'Written as a whole by seamline build; the next build replaces it.\n');
+  swapFolder(fresh, out);
+  return { ended: 'published', prepared };
+}

@@ -1,0 +1,30 @@
+import type { Diagnostic } from '../diagnostics/finding.ts';
+import type { Entry } from '../entry/entry.ts';
+import type { SheetSummary } from './prepared.ts';
+
+/** What is kept of one entry besides its sheet: enough to compare entries with each other without parsing any of them again. */
+export interface EntryRecord {
+  readonly slug: string;
+  readonly file: string;
+  /** `unreadable`: the frontmatter gave no entry. */
+  readonly status: Entry['status'] | 'unreadable';
+  /** Findings in the file itself. */
+  readonly diagnostics: readonly Diagnostic[];
+  readonly summary: SheetSummary | null;
+  /** Links of the text to pages of the site; offsets in the file. */
+  readonly links: readonly RecordedLink[];
+  /** Pictures that the text places, by path from the entry's folder; offsets in the file. */
+  readonly images: readonly { readonly path: string; readonly start: number; readonly end: number }[];
+  /** Files beside the entry that its result depends on, with the hash of their bytes (null: not there). */
+  readonly dependsOn: readonly { readonly name: string; readonly hash: string | null }[];
+  /** Size of the sheet's JSON in bytes; null where there is no sheet. */
+  readonly sheetBytes: number | null;
+}
+
+export interface RecordedLink {
+  readonly path: string;
+  readonly fragment: string;
+  readonly written: string;
+  readonly start: number;
+  readonly end: number;
+}

@@ -1,0 +1,148 @@
+import type { Finding, Severity, Whereabouts } from '../diagnostics/finding.ts';
+import { sourceText } from '../markdown/source-text.ts';
+import type { Source } from '../values/value.ts';
+
+/** Declaration of a rule about files and folders, which the pipeline reports before or after entries are read. */
+export interface PipelineRule {
+  readonly id: string;
+  readonly title: string;
+  readonly severity: Severity;
+  readonly why: string;
+  readonly advice: string;
+  readonly source: Source;
+}
+
+const COMMON_PRACTICE = { title: 'Common practice', section: '', standing: 'common practice' } as const satisfies Source;
+
+/** Rules about the content folder as a whole, by id. */
+export const PIPELINE_RULES = [
+  {
+    id: 'address-collision',
+    title: 'Two entries have one address',
+    severity: 'error',
+    why: 'One page would replace the other without a word.',
+    advice: 'Rename one of the folders.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'address-characters',
+    title: 'A folder name does not make an address',
+    severity: 'error',
+    why: 'Addresses hold lower-case letters, digits and single hyphens, so that they survive every file system, feed and retyping.',
+    advice: 'Rename the folder as suggested.',
+    source: { ...COMMON_PRACTICE, section: 'names that differ in case only are one name on some file systems' },
+  },
+  {
+    id: 'former-address-taken',
+    title: 'A former address is in use',
+    severity: 'error',
+    why: 'An address leads to one page: a live page, or one teardown that moved.',
+    advice: 'Take the address out of one of the lists.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'folder-without-index',
+    title: 'A teardown folder has no index.md',
+    severity: 'error',
+    why: 'The teardown would be missing from the site without a word.',
+    advice: 'Write the entry in index.md in that folder, or remove the folder.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'stray-file',
+    title: 'A file lies where only folders of teardowns are',
+    severity: 'warning',
+    why: 'It is not read and not published.',
+    advice: 'Give the entry a folder of its own with an index.md in it, or move the file away.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'file-not-utf8',
+    title: 'A file is not UTF-8 text',
+    severity: 'error',
+    why: 'Ω, µ and × would come out as other characters.',
+    advice: 'Save the file as UTF-8.',
+    source: { ...COMMON_PRACTICE, section: 'one encoding for all files' },
+  },
+  {
+    id: 'file-unreadable',
+    title: 'A file could not be read',
+    severity: 'error',
+    why: 'What it holds would be missing from the site.',
+    advice: 'Check that it is a plain file and that you may read it.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'link-outside-content',
+    title: 'A symbolic link leads out of the content folder',
+    severity: 'error',
+    why: 'Files from elsewhere on the machine would be published.',
+    advice: 'Put a copy in the content folder.',
+    source: { ...COMMON_PRACTICE, section: 'only what lies in the content folder is published' },
+  },
+  {
+    id: 'site-settings-missing',
+    title: 'There is no site.yaml',
+    severity: 'note',
+    why: 'The site is built with a plain name, and its feed has no absolute links.',
+    advice: 'Write content/site.yaml with name, author, description and address.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'site-settings-invalid',
+    title: 'A setting of the site is not what it must be',
+    severity: 'error',
+    why: 'The setting could not be used.',
+    advice: 'Correct the line.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'site-settings-unknown',
+    title: 'site.yaml has a key that is not a setting',
+    severity: 'error',
+    why: 'A misspelt setting would be ignored without a word.',
+    advice: 'Correct the key or take it out.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'parts-file-missing',
+    title: 'The parts file is not beside the entry',
+    severity: 'error',
+    why: 'The parts would be missing from the page.',
+    advice: 'Put the file into the folder of the entry, or correct its name.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'parts-file-row',
+    title: 'A row of the parts file cannot be read',
+    severity: 'error',
+    why: 'A part would be missing or have the values of another column.',
+    advice: 'Give every row as many cells as the heading has; put a cell with a comma or a quote into double quotes.',
+    source: { ...COMMON_PRACTICE, section: 'comma-separated values with double quotes' },
+  },
+  {
+    id: 'internal-fault',
+    title: 'A rule of this program failed',
+    severity: 'error',
+    why: 'What the rule would have said about this entry is not known.',
+    advice: 'Report it with the entry that caused it; the fault is in this program.',
+    source: COMMON_PRACTICE,
+  },
+] as const satisfies readonly PipelineRule[];
+
+/** Id of a rule of the pipeline. */
+export type PipelineRuleId = (typeof PIPELINE_RULES)[number]['id'];
+
+/** A finding of the pipeline in one file, with its rule's reasons. */
+export interface FileFinding {
+  /** Path from the content folder, forward slashes. */
+  readonly file: string;
+  readonly finding: Finding;
+}
+
+/** Makes a finding of a declared rule; the place is the whole file unless given. */
+export function pipelineFinding(rule: PipelineRuleId, message: string, where: Whereabouts = { in: 'file' }, advice?: string): Finding {
+  const declared = PIPELINE_RULES.find((each) => each.id === rule);
+  if (declared === undefined) return { rule, severity: 'error', where, message };
+  return { rule, severity: declared.severity, where, message, why: declared.why, advice: advice ?? declared.advice, source: sourceText(declared.source) };
+}

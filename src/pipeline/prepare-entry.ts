@@ -1,0 +1,125 @@
+import { createHash } from 'node:crypto';
+import type { Derived } from '../derived/derived.ts';
+import type { Diagnostic, Finding } from '../diagnostics/finding.ts';
+import type { Entry } from '../entry/entry.ts';
+import type { NamesInReach } from '../markdown/named-directives.ts';
+import { renderProse, type Prose } from '../markdown/render-prose.ts';
+import type { Table } from '../tables/table.ts';
+import type { EntryRecord } from './entry-record.ts';
+import type { EntrySteps, SplitFile } from './entry-steps.ts';
+import { partsFileOf, type PartsFile } from './parts-file.ts';
+import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
+import type { PreparedSheet } from './prepared.ts';
+import type { EntryFile } from './scan-content.ts';
+import { summaryOf } from './summary-of.ts';
+import { anchorOfPart, anchorOfPort, isPageId } from './page-anchors.ts';
+
+/** One entry read, computed, checked and rendered: its record, and its sheet where the frontmatter gave an entry. */
+export interface PreparedEntry {
+  readonly record: EntryRecord;
+  readonly sheet: PreparedSheet | null;
+  /** The sheet as it is written to disk. */
+  readonly json: string | null;
+}
+
+/** Reads one file to its sheet. Never throws: a step that fails becomes a finding that names the step. */
+export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps): PreparedEntry {
+  const findings: Finding[] = [];
+  const guard = <T>(step: string, otherwise: T, run: () => T): T => {
+    try {
+      return run();
+    } catch (error) {
+      findings.push(pipelineFinding('internal-fault', `The step "${step}" failed on this entry: ${errorWords(error)}`));
+      return otherwise;
+    }
+  };
+  const asText: SplitFile = { data: undefined, text: '', textStart: text.length, findings: [] };
+  const split = guard('frontmatter', asText, () => steps.split(source.file, text));
+  findings.push(...split.findings);
+  const parts = partsFileOf(split.data, source);
+  findings.push(...parts.findings);
+  const frontmatter = parts.data;
+  const read = frontmatter === undefined ? null : guard('entry', null, () => steps.read({ slug: source.slug, file: source.file, frontmatter }));
+  findings.push(...(read?.findings ?? []));
+  const entry = read?.entry ?? null;
+  const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry));
+  const tables = entry === null || derived === null ? [] : steps.tables.map((table) => guard(`table ${table.id}`, null, () => table.run({ entry, derived }))).filter((table) => table !== null);
+  if (entry !== null && derived !== null) {
+    const input = { entry, derived, text: split.text, textStart: split.textStart };
+    for (const check of steps.checks) findings.push(...guard(`check ${check.id}`, [], () => check.run(input)));
+  }
+  const prose = guard<Prose | null>('text', null, () => renderProse({ text: split.text, startOffset: split.textStart, slug: source.slug, names: namesOf(entry, derived, tables, steps), isTakenId: isPageId }));
+  findings.push(...(prose?.findings ?? []));
+  const { here, elsewhere } = splitByFile(findings, parts);
+  const diagnostics = [...placed(source, text, here, entry, steps), ...elsewhere.map(({ file, finding }) => atTop(file, finding))];
+  const sheet = entry === null || derived === null || prose === null ? null : sheetOf(entry, derived, tables, prose, diagnostics);
+  return recorded(source, entry, prose, split.textStart, parts.dependsOn, diagnostics, sheet);
+}
+
+function namesOf(entry: Entry | null, derived: Derived | null, tables: readonly Table[], steps: EntrySteps): NamesInReach | null {
+  if (entry === null || derived === null) return null;
+  return {
+    values: derived.named,
+    showValue: steps.showValue,
+    parts: new Map(entry.parts.flatMap((part) => part.references.map((reference) => [reference, anchorOfPart(reference)] as const))),
+    ports: new Map(entry.ports.map((port) => [port.id, anchorOfPort(port.id)])),
+    photoCount: entry.photos.length,
+    methods: steps.methods,
+    tables: new Set(tables.map((table) => table.id)),
+    allTables: new Set(steps.tables.map((table) => table.id)),
+  };
+}
+
+/** Findings about parts of a spreadsheet belong into the spreadsheet. */
+function splitByFile(findings: readonly Finding[], parts: PartsFile): { readonly here: readonly Finding[]; readonly elsewhere: readonly FileFinding[] } {
+  const moved = findings.map((finding) => ({ finding, to: parts.inSpreadsheet(finding) }));
+  return {
+    here: moved.filter(({ to }) => to === null).map(({ finding }) => finding),
+    elsewhere: [...parts.elsewhere, ...moved.map(({ to }) => to).filter((to) => to !== null)],
+  };
+}
+
+/** Places the findings; where placing itself fails, they are reported at the top of the file. */
+function placed(source: EntryFile, text: string, findings: readonly Finding[], entry: Entry | null, steps: EntrySteps): readonly Diagnostic[] {
+  try {
+    return steps.place({ file: source.file, text }, findings, entry?.answers ?? []);
+  } catch (error) {
+    const fault = pipelineFinding('internal-fault', `The step "places" failed on this entry: ${errorWords(error)}`);
+    return [...findings, fault].map((finding) => atTop(source.file, finding));
+  }
+}
+
+/** A diagnostic at the place that a whole-file finding names, else at the top of the file. */
+export function atTop(file: string, finding: Finding): Diagnostic {
+  const { rule, severity, message, where } = finding;
+  const line = where.in === 'file' ? (where.line ?? 1) : 1;
+  const column = where.in === 'file' ? (where.column ?? 1) : 1;
+  const reasons = { why: finding.why ?? null, advice: finding.advice ?? null, source: finding.source ?? null, subject: finding.subject ?? null };
+  return { file, line, column, endLine: line, endColumn: column, severity, rule, message, ...reasons, answer: null };
+}
+
+function sheetOf(entry: Entry, derived: Derived, tables: readonly Table[], prose: Prose, diagnostics: readonly Diagnostic[]): PreparedSheet {
+  const body = { entry, derived, tables, placed: prose.placed, html: prose.html, headings: prose.headings, diagnostics };
+  const digest = createHash('sha256').update(JSON.stringify(body)).digest('hex').slice(0, 32);
+  return { ...body, digest };
+}
+
+function recorded(source: EntryFile, entry: Entry | null, prose: Prose | null, textStart: number, dependsOn: EntryRecord['dependsOn'], diagnostics: readonly Diagnostic[], sheet: PreparedSheet | null): PreparedEntry {
+  const json = sheet === null ? null : JSON.stringify(sheet);
+  const record: EntryRecord = {
+    slug: source.slug,
+    file: source.file,
+    status: entry?.status ?? 'unreadable',
+    diagnostics,
+    summary: sheet === null ? null : summaryOf(sheet),
+    links: (prose?.links ?? []).map(({ path, fragment, written, stretch }) => ({ path, fragment, written, start: stretch.start + textStart, end: stretch.end + textStart })),
+    images: (prose?.images ?? []).map(({ path, stretch }) => ({ path, start: stretch.start + textStart, end: stretch.end + textStart })),
+    dependsOn,
+    sheetBytes: json === null ? null : Buffer.byteLength(json),
+  };
+  return { record, sheet, json };
+}
+
+function errorWords(error: unknown): string {
+  return error instanceof Error ? (error.message.split('\n', 1)[0] ?? error.name) : String(error);
+}

@@ -1,0 +1,81 @@
+import { availableParallelism } from 'node:os';
+import { Worker } from 'node:worker_threads';
+import type { EntryRecord } from './entry-record.ts';
+import type { EntrySteps } from './entry-steps.ts';
+import { prepareEntry } from './prepare-entry.ts';
+import type { EntryFile } from './scan-content.ts';
+import { writeSheet } from './sheet-file.ts';
+
+/** One file to prepare: where it is, and its text. */
+export interface EntryJob {
+  readonly source: EntryFile;
+  readonly text: string;
+}
+
+// Starting a worker costs as much as some twenty entries; below twice that, one thread is sooner done.
+const WORTH_WORKERS = 40;
+const BATCH = 8;
+
+/** Prepares files, writes their sheets, and returns their records in the order of the jobs. */
+export async function prepareMany(jobs: readonly EntryJob[], prepared: string, steps: EntrySteps | null, onDone: (count: number) => void): Promise<EntryRecord[]> {
+  const workers = steps === null && jobs.length > WORTH_WORKERS ? Math.min(availableParallelism(), 4) : 1;
+  return workers < 2 ? inProcess(jobs, prepared, steps, onDone) : inWorkers(jobs, prepared, workers, onDone);
+}
+
+async function inProcess(jobs: readonly EntryJob[], prepared: string, given: EntrySteps | null, onDone: (count: number) => void): Promise<EntryRecord[]> {
+  if (jobs.length === 0) return [];
+  const steps = given ?? (await import('./own-steps.ts')).OWN_STEPS;
+  return jobs.map((job, index) => {
+    const record = prepareAndWrite(job, prepared, steps);
+    onDone(index + 1);
+    return record;
+  });
+}
+
+/** Prepares one file and writes its sheet. */
+export function prepareAndWrite({ source, text }: EntryJob, prepared: string, steps: EntrySteps): EntryRecord {
+  const { record, json } = prepareEntry(source, text, steps);
+  if (json !== null) writeSheet(prepared, record.slug, json);
+  return record;
+}
+
+/** What goes to a worker and what comes back. */
+export interface WorkerOrder {
+  readonly first: number;
+  readonly jobs: readonly EntryJob[];
+}
+export interface WorkerAnswer {
+  readonly first: number;
+  readonly records: readonly EntryRecord[];
+}
+
+function inWorkers(jobs: readonly EntryJob[], prepared: string, count: number, onDone: (count: number) => void): Promise<EntryRecord[]> {
+  const records: EntryRecord[] = [];
+  let next = 0;
+  let done = 0;
+  const threads = Array.from({ length: count }, () => new Worker(new URL('./entry-worker.ts', import.meta.url), { workerData: { prepared } }));
+  const feed = (worker: Worker): void => {
+    const order: WorkerOrder = { first: next, jobs: jobs.slice(next, next + BATCH) };
+    next += order.jobs.length;
+    if (order.jobs.length > 0) worker.postMessage(order);
+  };
+  const working = new Promise<EntryRecord[]>((resolve, reject) => {
+    for (const worker of threads) {
+      worker.on('error', reject);
+      worker.on('exit', (code) => {
+        if (done < jobs.length) reject(new Error(`A worker ended early (exit code ${String(code)})`));
+      });
+      worker.on('message', ({ first, records: answered }: WorkerAnswer) => {
+        answered.forEach((record, index) => (records[first + index] = record));
+        done += answered.length;
+        onDone(done);
+        if (done === jobs.length) resolve(records);
+        else feed(worker);
+      });
+      // Two batches each, so that no worker waits for its next one.
+      feed(worker);
+      feed(worker);
+    }
+  });
+  return working.finally(() => Promise.all(threads.map((worker) => worker.terminate())));
+}

@@ -1,0 +1,107 @@
+import { createHash } from 'node:crypto';
+import { mkdirSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import type { Diagnostic } from '../diagnostics/finding.ts';
+import { sortedDiagnostics } from '../diagnostics/sorted-diagnostics.ts';
+import { checkCorpus } from './check-corpus.ts';
+import { codeVersion } from './code-version.ts';
+import type { EntryRecord } from './entry-record.ts';
+import type { EntrySteps } from './entry-steps.ts';
+import { KNOWN_PAGES } from './known-pages.ts';
+import type { FileFinding } from './pipeline-rule.ts';
+import { placeInFiles } from './place-in-files.ts';
+import { prepareMany, type EntryJob } from './prepare-many.ts';
+import type { Manifest, SheetSummary } from './prepared.ts';
+import { hashBeside } from './read-beside.ts';
+import { readSettings } from './read-settings.ts';
+import { readText } from './read-text.ts';
+import { readRecords, writeRecords, type CachedRecord } from './record-cache.ts';
+import { scanContent, type EntryFile } from './scan-content.ts';
+import { dropSheets, hasSheet } from './sheet-file.ts';
+import { byText } from './text-order.ts';
+import { writeIfChanged } from './write-if-changed.ts';
+
+/** What `prepare` is asked for. */
+export interface PrepareOptions {
+  /** Folder with `teardowns/` and `site.yaml`. */
+  readonly content: string;
+  /** Folder that the site reads: `manifest.json` and `sheets/<slug>.json`. */
+  readonly prepared: string;
+  /** Folder for what the next run can use again. */
+  readonly cache: string;
+  /** `check` and `build` leave drafts and broken entries out of the manifest; `dev` shows both. */
+  readonly mode: 'check' | 'build' | 'dev';
+  readonly onProgress?: (done: number, total: number) => void;
+  /** Steps to use in place of our own, for tests; nothing is then taken from the cache. */
+  readonly steps?: EntrySteps;
+}
+
+/** Outcome of a run over the whole content folder. */
+export interface Prepared {
+  /** All findings of all files, sorted; answered ones included. */
+  readonly diagnostics: readonly Diagnostic[];
+  readonly manifest: Manifest;
+  readonly counts: { readonly entries: number; readonly drafts: number; /** Entries that were parsed, not taken from the cache. */ readonly parsed: number };
+}
+
+/** Whether findings stop publishing: an error that its author has not answered. */
+export function hasErrors(diagnostics: readonly Diagnostic[]): boolean {
+  return diagnostics.some((diagnostic) => diagnostic.severity === 'error' && diagnostic.answer === null);
+}
+
+/** Reads the content folder, hash first, parse later; computes, checks and renders what changed; writes what the site reads. */
+export async function prepare(options: PrepareOptions): Promise<Prepared> {
+  const content = resolve(options.content);
+  mkdirSync(options.prepared, { recursive: true });
+  const listing = scanContent(content);
+  const { settings, findings: ofSettings } = readSettings(content);
+  const { records, unread, parsed } = await readEntries(listing.entries, options);
+  const across = checkCorpus(content, records, KNOWN_PAGES, options.mode === 'dev' ? 'shown' : 'hidden');
+  const elsewhere = placeInFiles(content, [...listing.findings, ...ofSettings, ...unread, ...across], options.steps ?? null);
+  const diagnostics = sortedDiagnostics([...(await elsewhere), ...records.flatMap((record) => record.diagnostics)]);
+  const manifest = manifestOf(settings, records, listing.entries, diagnostics, options.mode);
+  writeIfChanged(join(options.prepared, 'manifest.json'), JSON.stringify(manifest));
+  dropSheets(options.prepared, new Set(records.map((record) => record.slug)));
+  const drafts = records.filter((record) => record.status === 'draft').length;
+  return { diagnostics, manifest, counts: { entries: listing.entries.length, drafts, parsed } };
+}
+
+async function readEntries(entries: readonly EntryFile[], options: PrepareOptions): Promise<{ readonly records: EntryRecord[]; readonly unread: FileFinding[]; readonly parsed: number }> {
+  const version = codeVersion();
+  const known = options.steps === undefined ? readRecords(options.cache, version) : new Map<string, CachedRecord>();
+  const unread: FileFinding[] = [];
+  const kept: CachedRecord[] = [];
+  const jobs: (EntryJob & { readonly key: string })[] = [];
+  for (const source of entries) {
+    const read = readText(source.path);
+    if (!read.ok) {
+      unread.push({ file: source.file, finding: read.finding });
+      continue;
+    }
+    const cached = known.get(source.file);
+    if (cached?.key === read.hash && stillHolds(cached.record, source, options.prepared)) kept.push(cached);
+    else jobs.push({ source, text: read.text, key: read.hash });
+  }
+  const fresh = await prepareMany(jobs, options.prepared, options.steps ?? null, (done) => options.onProgress?.(done, jobs.length));
+  const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) => byText(one.record.file, other.record.file));
+  if (options.steps === undefined && (jobs.length > 0 || known.size !== all.length)) writeRecords(options.cache, version, all);
+  return { records: all.map(({ record }) => record), unread, parsed: jobs.length };
+}
+
+function stillHolds(record: EntryRecord, source: EntryFile, prepared: string): boolean {
+  return hasSheet(prepared, record.slug, record.sheetBytes) && record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name) === hash);
+}
+
+function manifestOf(site: Manifest['site'], records: readonly EntryRecord[], entries: readonly EntryFile[], diagnostics: readonly Diagnostic[], mode: PrepareOptions['mode']): Manifest {
+  const byFile = Map.groupBy(diagnostics, (diagnostic) => diagnostic.file.slice(0, diagnostic.file.lastIndexOf('/')));
+  const ofEntry = (file: string): readonly Diagnostic[] => byFile.get(file.slice(0, file.lastIndexOf('/'))) ?? [];
+  const isBroken = ({ file }: { readonly file: string }): boolean => hasErrors(ofEntry(file));
+  const sheets = records
+    .filter((record) => (mode === 'dev' ? !isBroken(record) : record.status === 'published'))
+    .map((record) => record.summary)
+    .filter((summary) => summary !== null);
+  const newestFirst = sheets.sort((one: SheetSummary, other: SheetSummary) => byText(other.published, one.published) || byText(one.slug, other.slug));
+  const broken = mode === 'dev' ? entries.filter(isBroken).map(({ slug, file }) => ({ slug, file, diagnostics: ofEntry(file) })) : [];
+  const body = { site, sheets: newestFirst, broken };
+  return { ...body, digest: createHash('sha256').update(JSON.stringify(body)).digest('hex').slice(0, 32) };
+}

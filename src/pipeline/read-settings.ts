@@ -1,0 +1,120 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { isMap, isScalar, LineCounter, parseDocument, type Pair, type YAMLMap } from 'yaml';
+import { didYouMean } from '../markdown/nearest-name.ts';
+import type { Finding } from '../diagnostics/finding.ts';
+import { pipelineFinding, type FileFinding, type PipelineRuleId } from './pipeline-rule.ts';
+import type { SiteSettings } from './prepared.ts';
+import { readText } from './read-text.ts';
+
+/** Name of the settings file in the content folder. */
+export const SETTINGS_FILE = 'site.yaml';
+
+/** What holds where the settings say nothing. */
+export const DEFAULT_SETTINGS: SiteSettings = {
+  name: 'Teardowns',
+  author: 'The author',
+  description: 'Power adapters taken apart, measured and computed.',
+  address: null,
+  numberPrefix: 'T',
+  licence: null,
+  language: 'en',
+};
+
+const KEYS: Readonly<Record<string, keyof SiteSettings>> = {
+  name: 'name',
+  author: 'author',
+  description: 'description',
+  address: 'address',
+  'number prefix': 'numberPrefix',
+  licence: 'licence',
+  language: 'language',
+};
+
+/** Reads `site.yaml`; every fault is a finding with its place, and the default stands in for what could not be read. */
+export function readSettings(content: string): { readonly settings: SiteSettings; readonly findings: readonly FileFinding[] } {
+  const path = join(content, SETTINGS_FILE);
+  const findings: FileFinding[] = [];
+  const report = (finding: Finding): void => void findings.push({ file: SETTINGS_FILE, finding });
+  if (!existsSync(path)) {
+    report(pipelineFinding('site-settings-missing', 'There is no site.yaml; the site is called "Teardowns"'));
+    return { settings: DEFAULT_SETTINGS, findings };
+  }
+  const read = readText(path);
+  if (!read.ok) {
+    report(read.finding);
+    return { settings: DEFAULT_SETTINGS, findings };
+  }
+  return { settings: settingsOf(read.text, report), findings };
+}
+
+function settingsOf(text: string, report: (finding: Finding) => void): SiteSettings {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, schema: 'core', merge: false });
+  const say: Say = (rule, offset, message) => {
+    const { line, col } = lines.linePos(offset);
+    report(pipelineFinding(rule, message, { in: 'file', line, column: col }));
+  };
+  for (const error of document.errors) say('site-settings-invalid', error.pos[0], `site.yaml is not valid YAML: ${firstSentence(error.message)}`);
+  if (document.errors.length > 0) return DEFAULT_SETTINGS;
+  if (!isMap(document.contents)) {
+    say('site-settings-invalid', 0, 'site.yaml must hold lines like "name: My bench"');
+    return DEFAULT_SETTINGS;
+  }
+  return settingsIn(document.contents, say);
+}
+
+type Say = (rule: PipelineRuleId, offset: number, message: string) => void;
+
+function settingsIn(map: YAMLMap, say: Say): SiteSettings {
+  const settings: Record<keyof SiteSettings, string | null> = { ...DEFAULT_SETTINGS };
+  for (const pair of map.items) {
+    const { key, offset } = keyOf(pair);
+    const name = Object.hasOwn(KEYS, key) ? KEYS[key] : undefined;
+    if (name === undefined) {
+      say('site-settings-unknown', offset, `"${key}" is not a setting of the site${didYouMean(key, Object.keys(KEYS))}`);
+      continue;
+    }
+    const value = valueOf(pair, key, say);
+    if (value !== null) settings[name] = value;
+  }
+  const { name, author, description, numberPrefix, language } = settings;
+  return {
+    ...DEFAULT_SETTINGS,
+    address: settings.address,
+    licence: settings.licence,
+    ...(name === null ? {} : { name }),
+    ...(author === null ? {} : { author }),
+    ...(description === null ? {} : { description }),
+    ...(numberPrefix === null ? {} : { numberPrefix }),
+    ...(language === null ? {} : { language }),
+  };
+}
+
+function keyOf(pair: Pair): { readonly key: string; readonly offset: number } {
+  const { key } = pair;
+  return isScalar(key) ? { key: String(key.value), offset: key.range?.[0] ?? 0 } : { key: '?', offset: 0 };
+}
+
+function valueOf(pair: Pair, key: string, say: Say): string | null {
+  const { value } = pair;
+  const offset = isScalar(value) ? (value.range?.[0] ?? 0) : keyOf(pair).offset;
+  if (!isScalar(value) || typeof value.value !== 'string' || value.value.trim() === '') {
+    say('site-settings-invalid', offset, `"${key}" must be a text${isScalar(value) && typeof value.value === 'number' ? ': put it into quotes' : ''}`);
+    return null;
+  }
+  const text = value.value.trim();
+  if (key === 'address' && !/^https?:\/\/[^/\s?#]+(?:\/[^\s?#]*)?$/.test(text)) {
+    say('site-settings-invalid', offset, `The address "${text}" must be the whole address of the published site, such as https://example.org/`);
+    return null;
+  }
+  if (key === 'language' && !/^[a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*$/.test(text)) {
+    say('site-settings-invalid', offset, `The language "${text}" must be a language tag, such as en or en-GB`);
+    return null;
+  }
+  return text;
+}
+
+function firstSentence(message: string): string {
+  return (message.split('\n', 1)[0] ?? '').replace(/ at line \d+, column \d+:?$/, '');
+}

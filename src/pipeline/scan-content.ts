@@ -1,0 +1,108 @@
+import { existsSync, readdirSync, realpathSync, statSync, type Dirent } from 'node:fs';
+import { join, sep } from 'node:path';
+import { addressOf, isAddress } from './address.ts';
+import { pipelineFinding, type FileFinding, type PipelineRuleId } from './pipeline-rule.ts';
+import { errorCode } from './read-text.ts';
+import { byText } from './text-order.ts';
+
+/** A teardown's file that is there to be read. */
+export interface EntryFile {
+  readonly slug: string;
+  /** Path from the content folder, forward slashes. */
+  readonly file: string;
+  readonly path: string;
+}
+
+/** The folders of a content folder, in the order of their names. */
+export interface ContentListing {
+  readonly entries: readonly EntryFile[];
+  readonly findings: readonly FileFinding[];
+}
+
+/** Lists the teardowns of a content folder and says what is wrong with the folders, before any file is read. */
+export function scanContent(content: string): ContentListing {
+  const folder = join(content, 'teardowns');
+  if (!existsSync(folder)) return { entries: [], findings: [] };
+  const root = realpathSync(content);
+  const findings: FileFinding[] = [];
+  const entries: EntryFile[] = [];
+  const listed = listFolder(folder, 'teardowns', findings).filter((each) => !each.name.startsWith('.'));
+  for (const item of listed) {
+    if (!staysInside(join(folder, item.name), root, `teardowns/${item.name}`, findings)) continue;
+    const entry = isFolder(join(folder, item.name)) ? entryIn(folder, item.name, root, findings) : strayFile(item.name, listed, findings);
+    if (entry !== null) entries.push(entry);
+  }
+  reportCollisions(entries, findings);
+  return { entries, findings };
+}
+
+function listFolder(path: string, file: string, findings: FileFinding[]): Dirent[] {
+  try {
+    return readdirSync(path, { withFileTypes: true }).sort((one, other) => byText(one.name, other.name));
+  } catch (error) {
+    report(findings, file, 'file-unreadable', `The folder could not be read (${errorCode(error)})`);
+    return [];
+  }
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
+
+/** Follows symbolic links; one that leads out of the content folder, or nowhere, is reported. */
+function staysInside(path: string, root: string, file: string, findings: FileFinding[]): boolean {
+  try {
+    const real = realpathSync(path);
+    if (real === root || real.startsWith(root + sep)) return true;
+    report(findings, file, 'link-outside-content', `${file} is a symbolic link that leads out of the content folder`);
+  } catch (error) {
+    report(findings, file, 'file-unreadable', `${file} could not be read (${errorCode(error)}); a symbolic link that leads nowhere?`);
+  }
+  return false;
+}
+
+function entryIn(folder: string, name: string, root: string, findings: FileFinding[]): EntryFile | null {
+  const file = `teardowns/${name}/index.md`;
+  const path = join(folder, name, 'index.md');
+  const names = listFolder(join(folder, name), `teardowns/${name}`, findings).map((each) => each.name);
+  if (!names.includes('index.md')) {
+    const alike = names.find((each) => each.toLowerCase() === 'index.md') ?? names.find((each) => /\.(?:md|markdown)$/i.test(each));
+    report(findings, file, 'folder-without-index', `The folder teardowns/${name} has no index.md${alike === undefined ? '' : `; it has ${alike}: rename it to index.md`}`);
+    return null;
+  }
+  if (!staysInside(path, root, file, findings)) return null;
+  if (!isAddress(name)) {
+    const suggested = addressOf(name);
+    const hint = suggested === '' ? 'use letters a to z, digits and hyphens' : `rename the folder to ${suggested}`;
+    report(findings, file, 'address-characters', `The folder name "${name}" does not make an address: ${hint}`);
+  }
+  return { slug: name, file, path };
+}
+
+function strayFile(name: string, listed: readonly Dirent[], findings: FileFinding[]): null {
+  const stem = name.replace(/\.(?:md|markdown)$/i, '');
+  const folder = listed.find((each) => each.name !== name && addressOf(each.name) === addressOf(stem));
+  if (stem !== name && folder !== undefined) {
+    report(findings, `teardowns/${name}`, 'address-collision', `teardowns/${name} and teardowns/${folder.name}/index.md both have the address /teardowns/${addressOf(stem)}/`);
+  } else {
+    const hint = stem === name ? '' : `; an entry is written in teardowns/${addressOf(stem)}/index.md`;
+    report(findings, `teardowns/${name}`, 'stray-file', `teardowns/${name} is a file among the folders of teardowns${hint}`);
+  }
+  return null;
+}
+
+/** Reports every folder whose address another one has; all of them are read none the less, for their own findings. */
+function reportCollisions(entries: readonly EntryFile[], findings: FileFinding[]): void {
+  const byAddress = Map.groupBy(entries, (entry) => addressOf(entry.slug));
+  for (const [address, group] of byAddress) {
+    if (group.length < 2) continue;
+    for (const entry of group) {
+      const others = group.filter((other) => other !== entry).map((other) => other.file);
+      report(findings, entry.file, 'address-collision', `${entry.file} and ${others.join(' and ')} both have the address /teardowns/${address}/`);
+    }
+  }
+}
+
+function report(findings: FileFinding[], file: string, rule: PipelineRuleId, message: string): void {
+  findings.push({ file, finding: pipelineFinding(rule, message) });
+}

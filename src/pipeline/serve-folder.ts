@@ -1,0 +1,124 @@
+import { createReadStream, readFileSync, realpathSync, statSync } from 'node:fs';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { extname, join, resolve, sep } from 'node:path';
+import { pipeline } from 'node:stream';
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.mjs': 'text/javascript; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.csv': 'text/csv; charset=utf-8',
+  '.txt': 'text/plain; charset=utf-8',
+  '.xml': 'application/xml; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.jpg': 'image/jpeg',
+  '.webp': 'image/webp',
+  '.avif': 'image/avif',
+  '.ico': 'image/x-icon',
+  '.woff2': 'font/woff2',
+  '.wasm': 'application/wasm',
+  '.webmanifest': 'application/manifest+json',
+};
+
+/** Headers that hold for every answer: those of the site's headers file under `/*`, if it has one. */
+export function siteHeaders(folder: string): Record<string, string> {
+  const headers: Record<string, string> = {};
+  let everywhere = false;
+  for (const line of textOf(join(folder, '_headers')).split('\n')) {
+    if (/^\S/.test(line)) everywhere = line.trim() === '/*' || /^\/\S*\/\*$/.test(line.trim());
+    const match = /^\s+([A-Za-z-]+):\s*(.+)$/.exec(line);
+    if (everywhere && match !== null) headers[match[1] ?? ''] = (match[2] ?? '').trim();
+  }
+  return headers;
+}
+
+function textOf(path: string): string {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return '';
+  }
+}
+
+/** A server of one folder, for looking at a finished site on this machine. It never leaves the folder. */
+export function serverOf(folder: string, base: string): Server {
+  const root = realpathSync(resolve(folder));
+  const headers = siteHeaders(root);
+  return createServer((request, response) => {
+    answer(request, response, { root, base, headers });
+  });
+}
+
+interface Served {
+  readonly root: string;
+  readonly base: string;
+  readonly headers: Readonly<Record<string, string>>;
+}
+
+function answer(request: IncomingMessage, response: ServerResponse, served: Served): void {
+  for (const [name, value] of Object.entries(served.headers)) response.setHeader(name, value);
+  if (request.method !== 'GET' && request.method !== 'HEAD') return end(response, 405, { Allow: 'GET, HEAD' });
+  const path = pathOf(request.url ?? '/');
+  if (path === null) return end(response, 400);
+  if (path === '/' && served.base !== '/') return end(response, 302, { Location: served.base });
+  if (`${path}/` === served.base) return end(response, 301, { Location: served.base });
+  const below = path.startsWith(served.base) ? path.slice(served.base.length) : null;
+  const found = below === null ? null : fileUnder(served.root, below);
+  if (found === 'folder without slash') return end(response, 301, { Location: `${encodeURI(path)}/` });
+  if (found !== null) return send(request, response, 200, found);
+  const missing = fileUnder(served.root, '404.html');
+  if (missing === null || missing === 'folder without slash') return end(response, 404);
+  send(request, response, 404, missing);
+}
+
+/** The decoded path of an address without query; null for one that cannot be decoded or tries to climb. */
+function pathOf(url: string): string | null {
+  try {
+    const path = decodeURIComponent(url.replace(/[?#].*$/s, ''));
+    return path.startsWith('/') && !path.includes('\0') && !path.includes('\\') && !path.split('/').includes('..') ? path : null;
+  } catch {
+    return null;
+  }
+}
+
+function fileUnder(root: string, below: string): string | 'folder without slash' | null {
+  const path = join(root, below);
+  const stat = statSync(path, { throwIfNoEntry: false });
+  if (stat?.isDirectory() === true && below !== '' && !below.endsWith('/')) return 'folder without slash';
+  const file = stat?.isDirectory() === true ? join(path, 'index.html') : path;
+  if (statSync(file, { throwIfNoEntry: false })?.isFile() !== true || (stat?.isFile() === true && below.endsWith('/'))) return null;
+  return realpathSync(file).startsWith(root + sep) ? file : null;
+}
+
+function send(request: IncomingMessage, response: ServerResponse, status: number, file: string): void {
+  const size = statSync(file).size;
+  response.writeHead(status, { 'Content-Type': TYPES[extname(file).toLowerCase()] ?? 'application/octet-stream', 'Content-Length': size, 'Cache-Control': 'no-cache' });
+  if (request.method === 'HEAD') {
+    response.end();
+    return;
+  }
+  // A reader who leaves in the middle is no fault of the server.
+  pipeline(createReadStream(file), response, () => undefined);
+}
+
+function end(response: ServerResponse, status: number, headers: Record<string, string> = {}): void {
+  response.writeHead(status, { 'Content-Length': 0, ...headers }).end();
+}
+
+/** Starts a server on this machine only; with port 0, or when the port is taken and `orAny` allows, on any free one. Resolves to its address. */
+export function listen(server: Server, port: number, base: string, orAny: boolean): Promise<string> {
+  return new Promise((resolveAddress, reject) => {
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      if (error.code === 'EADDRINUSE' && orAny) listen(server, 0, base, false).then(resolveAddress, reject);
+      else reject(error);
+    });
+    server.listen(port, '127.0.0.1', () => {
+      const address = server.address();
+      const open = typeof address === 'object' && address !== null ? address.port : port;
+      resolveAddress(`http://127.0.0.1:${String(open)}${base}`);
+    });
+  });
+}
