@@ -9,7 +9,7 @@ import { densityPlausible } from './density-plausible.ts';
 import { efficiencyConditions } from './efficiency-conditions.ts';
 import { efficiencyPlausible } from './efficiency-plausible.ts';
 import { formerAddresses } from './former-addresses.ts';
-import { fuseMargin } from './fuse-margin.ts';
+import { protectionMargin } from './protection-margin.ts';
 import { insulationDistancePlausible } from './insulation-distance-plausible.ts';
 import { isolationClaims } from './isolation-claims.ts';
 import { markedAgainstMeasured } from './marked-against-measured.ts';
@@ -62,7 +62,7 @@ export const CHECKS: readonly Check[] = [
   capacitorVoltageMargin,
   switchVoltageMargin,
   rectifierVoltageMargin,
-  fuseMargin,
+  protectionMargin,
   xCapacitorClass,
   barrierCapacitorClass,
   yCapacitorCurrentHigh,

@@ -6,7 +6,14 @@ export type JudgementMark = 'within' | 'straddles' | 'over' | 'withheld' | 'erro
 /** One cell of a derived table: plain data, drawn by one component, exported as CSV and JSON, quoted in prose. */
 export type Cell =
   | { readonly kind: 'text'; readonly text: string; readonly link?: string; readonly mono?: boolean }
-  | { readonly kind: 'value'; readonly value: Known; /** Unit to show it in; the column's unit where left out. */ readonly unit?: string; readonly decimals?: number; readonly bar?: Bar }
+  | {
+      readonly kind: 'value';
+      readonly value: Known;
+      /** Unit to show it in; the column's unit where left out. */ readonly unit?: string;
+      readonly decimals?: number;
+      readonly bar?: Bar;
+      /** Words after the number: "shared with A1". */ readonly suffix?: string;
+    }
   | { readonly kind: 'mark'; readonly mark: JudgementMark; readonly text: string }
   /** Outside the row's set: a short rule. */
   | { readonly kind: 'none' }

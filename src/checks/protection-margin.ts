@@ -3,12 +3,12 @@ import { commonPractice } from './finding-of.ts';
 import { marginFindings } from './stress-findings.ts';
 
 const RULE: Rule = {
-  id: 'fuse-margin',
-  title: 'A fuse is run close to its rating',
+  id: 'protection-margin',
+  title: 'A protection part is run close to its rating',
   severity: 'warning',
   why: 'A fuse near its rated current ages and opens for no fault; one below the supply voltage may not clear.',
   advice: 'Read the marking again; where it is right, answer the finding.',
   source: commonPractice('the limit is that of the derating policy named in the finding'),
 };
 
-export const fuseMargin: Check = { ...RULE, check: (input) => marginFindings(RULE, input, ['fuse']) };
+export const protectionMargin: Check = { ...RULE, check: (input) => marginFindings(RULE, input, ['fuse', 'varistor', 'thermistor']) };

@@ -1,0 +1,29 @@
+import { computed } from './computed.ts';
+import { efficiency } from './efficiency.ts';
+import { input } from './input.ts';
+import { insulation } from './insulation.ts';
+import { offers } from './offers.ts';
+import { partsByRole } from './parts-by-role.ts';
+import { parts } from './parts.ts';
+import { portFalls } from './port-falls.ts';
+import { portShare } from './port-share.ts';
+import { size } from './size.ts';
+import { storedEnergy } from './stored-energy.ts';
+import { stress } from './stress.ts';
+import type { TableDeclaration } from './table-declaration.ts';
+
+/** Every derived table, in the order in which a page shows those that the author has not placed. */
+export const TABLES: readonly TableDeclaration[] = [
+  portShare,
+  portFalls,
+  offers,
+  size,
+  input,
+  storedEnergy,
+  stress,
+  insulation,
+  efficiency,
+  parts,
+  partsByRole,
+  computed,
+];

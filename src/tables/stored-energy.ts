@@ -1,0 +1,35 @@
+import { numberColumn, plainGroup, textColumn, valueCell } from './cells.ts';
+import type { Known } from '../values/value.ts';
+import type { Row, Table } from './table.ts';
+import type { TableDeclaration, TableInput } from './table-declaration.ts';
+
+const ID = 'stored-energy';
+const TITLE = 'Stored energy';
+
+export const storedEnergy: TableDeclaration = { id: ID, title: TITLE, build };
+
+function build({ derived }: TableInput): Table | null {
+  const { references, capacitance, voltage, energy, bleed, timeToSafe } = derived.bulk;
+  if (references.length === 0) return null;
+  const rows = [
+    row('capacitance', `Capacitance of ${references.join(', ')}`, capacitance, 'µF'),
+    row('voltage', 'Voltage it is charged to', voltage, 'V'),
+    row('energy', 'Stored energy', energy, 'J'),
+    row('bleed', 'Known way down', bleed, 'kΩ'),
+    row('time', 'Time to 60 V through it', timeToSafe, 's'),
+  ];
+  return {
+    id: ID,
+    title: TITLE,
+    caption: 'What the bulk capacitor holds after unplugging, and how fast it can get rid of it through known parts.',
+    columns: [textColumn('quantity', 'Quantity'), numberColumn('value', 'Value', null)],
+    groups: [plainGroup(rows)],
+    notes: [
+      'It can stay charged after unplugging, and a bleed path can have failed: prove by meter that it is empty. No compliance verdict.',
+    ],
+  };
+}
+
+function row(id: string, name: string, value: Known, unit: string): Row {
+  return { id, cells: [{ kind: 'text', text: name }, valueCell(value, unit)] };
+}
