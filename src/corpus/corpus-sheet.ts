@@ -13,7 +13,7 @@ export interface CorpusPart {
 
 /**
  * What the corpus reads of one teardown. The rows of the manifest fulfil it; nothing else of an entry is needed, so that
- * a thousand entries can be compared without opening one of them. Optional fields are figures that an older manifest may lack.
+ * a thousand entries can be compared without opening one of them.
  */
 export interface CorpusSheet {
   readonly slug: string;
@@ -43,5 +43,5 @@ export interface CorpusSheet {
   readonly parts: readonly CorpusPart[];
   readonly formerAddresses: readonly string[];
   /** Bulk capacitance in microfarads, null where there is none or it is not known. */
-  readonly bulkMicrofarads?: number | null;
+  readonly bulkMicrofarads: number | null;
 }

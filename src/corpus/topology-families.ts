@@ -105,7 +105,7 @@ export function blocksOfId(id: string, chain: readonly FamilyBlock[]): readonly 
 }
 
 function memberOf(sheet: CorpusSheet): FamilyMember {
-  const { bulkMicrofarads = null, ratedWatts } = sheet;
+  const { bulkMicrofarads, ratedWatts } = sheet;
   return {
     sheet,
     controllers: [...new Set(sheet.parts.filter((part) => isConverterController(part.role)).map((part) => part.number))],

@@ -13,6 +13,7 @@ export function inventedSheet(given: Partial<CorpusSheet> & { readonly slug: str
     ports: [{ id: 'C1', connector: 'USB-C' }],
     ratedWatts: 65,
     densityWPerCm3: 0.63,
+    bulkMicrofarads: 82,
     topology: 'bridge · active-clamp flyback',
     family: 'active-clamp-flyback',
     glyphs: ['rectifier', 'active-clamp-flyback'],

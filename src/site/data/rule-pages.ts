@@ -1,0 +1,49 @@
+import { sourceInWords } from '../../checks/finding-of.ts';
+import { CHECKS } from '../../checks/index.ts';
+import type { Severity } from '../../diagnostics/finding.ts';
+import { READING_RULES } from '../../entry/reading-rules.ts';
+import { PROSE_RULES } from '../../markdown/prose-rule.ts';
+import { PIPELINE_RULES } from '../../pipeline/pipeline-rule.ts';
+import type { Source, Standing } from '../../values/value.ts';
+
+/** A rule as its page shows it. */
+export interface RulePage {
+  readonly id: string;
+  readonly title: string;
+  readonly severity: Severity;
+  readonly why: string;
+  readonly advice: string;
+  readonly source: string;
+  /** Standing of the source; null where the rule names it in words only. */
+  readonly standing: Standing | null;
+  readonly url: string | null;
+}
+
+/** Rules that look at the same thing. */
+export interface RuleGroup {
+  readonly title: string;
+  readonly about: string;
+  readonly rules: readonly RulePage[];
+}
+
+interface SourcedRule extends Omit<RulePage, 'source' | 'standing' | 'url'> {
+  readonly source: Source;
+}
+
+/** All rules by what they look at, in the order in which an entry meets them. */
+export function ruleGroups(): readonly RuleGroup[] {
+  return [
+    { title: 'Reading an entry', about: 'The file, its YAML, its shape and its texts.', rules: READING_RULES.map((rule) => ({ ...plain(rule), source: rule.source, standing: null, url: null })) },
+    { title: 'What the data say', about: 'Numbers against each other, against physics and against published limits.', rules: CHECKS.map(withSource) },
+    { title: 'The text', about: 'Links, directives and pictures in the prose.', rules: PROSE_RULES.map(withSource) },
+    { title: 'Files and addresses', about: 'The content folder as a whole.', rules: PIPELINE_RULES.map(withSource) },
+  ];
+}
+
+function withSource(rule: SourcedRule): RulePage {
+  return { ...plain(rule), source: sourceInWords(rule.source), standing: rule.source.standing, url: rule.source.url ?? null };
+}
+
+function plain({ id, title, severity, why, advice }: Omit<RulePage, 'source' | 'standing' | 'url'>): Omit<RulePage, 'source' | 'standing' | 'url'> {
+  return { id, title, severity, why, advice };
+}
