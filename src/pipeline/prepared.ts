@@ -37,6 +37,8 @@ export interface SheetSummary {
   readonly outline: readonly [number, number, number] | null;
   readonly ratedWatts: number | null;
   readonly densityWPerCm3: number | null;
+  /** Bulk capacitance, null where there is none or it is not known. */
+  readonly bulkMicrofarads: number | null;
   readonly topology: string;
   readonly family: string;
   readonly glyphs: readonly string[];

@@ -21,6 +21,7 @@ export function summaryOf({ entry, derived, digest }: Pick<PreparedSheet, 'entry
     outline: outlineOf(entry),
     ratedWatts: nominal(derived.ratedPower, 1),
     densityWPerCm3: nominal(derived.size.density, 1e6),
+    bulkMicrofarads: nominal(derived.bulk.capacitance, 1e-6),
     topology: derived.topology,
     family: derived.family,
     glyphs: entry.stages.map((stage) => stage.kind),
