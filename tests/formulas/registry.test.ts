@@ -19,10 +19,18 @@ describe('the list of formulas', () => {
 
 describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))('%s', (_, formula) => {
   it('says what it is, in words, in TeX and with a source', () => {
-    for (const text of [formula.title, formula.meaning, formula.expression, formula.output.tex, formula.source.title, formula.source.section]) {
+    for (const text of [
+      formula.title,
+      formula.meaning,
+      formula.expression,
+      formula.output.tex,
+      formula.source.title,
+      formula.source.section,
+    ]) {
       expect(text.trim()).not.toBe('');
     }
-    for (const symbol of Object.values(formula.inputs)) expect(formula.expression.replaceAll(' ', '')).toContain(symbol.tex.replaceAll(' ', ''));
+    for (const symbol of Object.values(formula.inputs))
+      expect(formula.expression.replaceAll(' ', '')).toContain(symbol.tex.replaceAll(' ', ''));
   });
 
   it('names exactly its inputs in every example', () => {

@@ -5,7 +5,12 @@ import { ruleFor } from '../../src/standards/derating/policy.ts';
 
 const FOLDER = new URL('../../src/standards/derating/', import.meta.url);
 
-function limit(policy: string, partClass: string, quantity: 'voltage' | 'current', more: { role?: string; technology?: string; rated?: number } = {}): number | null {
+function limit(
+  policy: string,
+  partClass: string,
+  quantity: 'voltage' | 'current',
+  more: { role?: string; technology?: string; rated?: number } = {},
+): number | null {
   const { role = '', technology = null, rated } = more;
   const question = { partClass, role, technology, quantity };
   return ruleFor(policyOf(policy), rated === undefined ? question : { ...question, rated })?.limit ?? null;

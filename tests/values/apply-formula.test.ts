@@ -74,18 +74,24 @@ describe('applying a formula to values', () => {
 
   it('contains the nominal result and the result of every point inside, for every formula', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...FORMULAS), fc.array(fc.tuple(share(), share(), share()), { minLength: 6, maxLength: 6 }), (formula, draws) => {
-        const keys = Object.keys(formula.inputs);
-        const inputs = Object.fromEntries(keys.map((key, index) => [key, spread(draws[index] ?? [0.5, 0.5, 0.5])]));
-        const result = applyFormula(formula, inputs);
-        if (isMissing(result)) return;
-        const inside = formula.compute(Object.fromEntries(keys.map((key, index) => [key, within(inputs[key], draws[index]?.[2] ?? 0.5)])));
-        const slack = 1e-9 * Math.max(Math.abs(result.low), Math.abs(result.high));
-        expect(result.low).toBeLessThanOrEqual(result.nominal);
-        expect(result.nominal).toBeLessThanOrEqual(result.high);
-        expect(inside).toBeGreaterThanOrEqual(result.low - slack);
-        expect(inside).toBeLessThanOrEqual(result.high + slack);
-      }),
+      fc.property(
+        fc.constantFrom(...FORMULAS),
+        fc.array(fc.tuple(share(), share(), share()), { minLength: 6, maxLength: 6 }),
+        (formula, draws) => {
+          const keys = Object.keys(formula.inputs);
+          const inputs = Object.fromEntries(keys.map((key, index) => [key, spread(draws[index] ?? [0.5, 0.5, 0.5])]));
+          const result = applyFormula(formula, inputs);
+          if (isMissing(result)) return;
+          const inside = formula.compute(
+            Object.fromEntries(keys.map((key, index) => [key, within(inputs[key], draws[index]?.[2] ?? 0.5)])),
+          );
+          const slack = 1e-9 * Math.max(Math.abs(result.low), Math.abs(result.high));
+          expect(result.low).toBeLessThanOrEqual(result.nominal);
+          expect(result.nominal).toBeLessThanOrEqual(result.high);
+          expect(inside).toBeGreaterThanOrEqual(result.low - slack);
+          expect(inside).toBeLessThanOrEqual(result.high + slack);
+        },
+      ),
       { seed: 20_26, numRuns: 2000 },
     );
   });

@@ -25,7 +25,11 @@ describe('the value of a written quantity', () => {
   });
 
   it('takes the number of a bound where it is told to', () => {
-    expect(valueOf({ quantity: STANDBY, evidence: 'printed' }, 'x', { bound: 'use' })).toMatchObject({ low: 0.075, nominal: 0.075, high: 0.075 });
+    expect(valueOf({ quantity: STANDBY, evidence: 'printed' }, 'x', { bound: 'use' })).toMatchObject({
+      low: 0.075,
+      nominal: 0.075,
+      high: 0.075,
+    });
   });
 
   it('calls an assumption of the author an assumption', () => {

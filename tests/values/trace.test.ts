@@ -28,7 +28,13 @@ describe('the trace of a value', () => {
     const energy = present(applyFormula(storedEnergy, { capacitance: measuredValue('capacitance', 1e-4, 1e-4, 1e-4), voltage: peak }));
     const steps = flattenTrace(energy);
     expect(steps.map((step) => step.value.dimension)).toEqual(['capacitance', 'voltage', 'voltage', 'energy']);
-    expect(steps.at(-1)).toMatchObject({ key: '', uses: [{ key: 'capacitance', step: 0 }, { key: 'voltage', step: 2 }] });
+    expect(steps.at(-1)).toMatchObject({
+      key: '',
+      uses: [
+        { key: 'capacitance', step: 0 },
+        { key: 'voltage', step: 2 },
+      ],
+    });
     for (const step of steps) expect(step.uses.every((use) => use.step < step.index)).toBe(true);
   });
 
