@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import { claimed, CUBIC_INCH, design, known, offeredWatts } from './designs.ts';
+import { expectPrinted, roundsTo } from './prints-as.ts';
+
+// Power Integrations, DER-937, revision 1.0, October 18, 2021, title page and Summary and Features.
+const { entry, derived } = design('der-937-100w-pfc-qr');
+
+function averageAt(volts: number, line: number): number {
+  const found = entry.efficiency.find(
+    (point) => point.statistic === 'average' && point.output?.quantity.nominal === volts && point.line?.quantity.nominal === line,
+  );
+  return (found?.efficiency?.quantity.nominal ?? Number.NaN) * 100;
+}
+
+function marginAt(volts: number, line: number): number {
+  return claimed(entry, 'efficiency margin', { output: `${String(volts)} V`, line: `${String(line)} V` }) * 100;
+}
+
+describe('the 100 W design with PFC and flyback', () => {
+  test('3.30 × 2.17 × 0.93 in and 100 W are 15.0 W/in³ without enclosure, as it states', () => {
+    expectPrinted(known(derived.size.volume) / CUBIC_INCH, '6.6597', 'Summary and Features: size');
+    expectPrinted(known(derived.size.density) * CUBIC_INCH, '15.0', 'Summary and Features: power density');
+    expect(derived.size.basis).toContain('board');
+  });
+
+  test('its fixed offers are 25, 45, 60, 75 and 100 W', () => {
+    expect(offeredWatts(entry, 'C1')).toEqual([25, 45, 60, 75, 100]);
+  });
+
+  test('its programmable range ends at 105 W and is power limited to 100 W', () => {
+    const range = entry.ports[0]?.offers.find((offer) => offer.kind === 'PPS');
+    if (range?.kind !== 'PPS') throw new Error('no programmable range');
+    expect(range.maxVolts * range.amps).toBe(105);
+    expect(range.powerLimited).toBe(true);
+  });
+
+  // CoC version 5 tier 2, average: 0.0834 ln P − 0.0011 P + 0.609 below 6 V, 0.89 above 49 W.
+  test('its 5 V margins sit on the limit for low voltages', () => {
+    const limit = (0.0834 * Math.log(25) - 0.0011 * 25 + 0.609) * 100;
+    expectPrinted(averageAt(5, 115) - limit, '7.11', 'Summary and Features');
+    expectPrinted(averageAt(5, 230) - limit, '6.48', 'Summary and Features');
+  });
+
+  test('its margin at 20 V and 115 V does not follow from its own average: 2.30 and not 2.20', () => {
+    expectPrinted(averageAt(20, 230) - 89, '2.32', 'Summary and Features');
+    expect(roundsTo(averageAt(20, 115) - 89, '2.30')).toBe(true);
+    expect(marginAt(20, 115)).not.toBe(averageAt(20, 115) - 89);
+    expect(roundsTo(averageAt(20, 115) - 89, '2.20')).toBe(false);
+  });
+
+  test('its no-load power stays a limit', () => {
+    const [standby] = entry.measurements.filter((point) => point.subject === 'standby');
+    expect(standby?.value.quantity.bound).toBe('below');
+  });
+});
