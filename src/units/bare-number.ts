@@ -18,6 +18,7 @@ const NUMBER_ALONE: Unit = {
   waveform: null,
   isPeakToPeak: false,
   onlyWhereWanted: false,
+  isLetterCode: false,
   remark: null,
 };
 

@@ -9,11 +9,13 @@ const TOLERANCED: ReadonlySet<Dimension> = new Set(['resistance', 'capacitance',
 /** No part is sold with a wider symmetric tolerance; a larger percentage is something else. */
 const WIDEST = 0.3;
 
-function takesTolerance(quantity: Quantity): boolean {
+/** Whether a quantity is of a kind that has a tolerance and has none yet. */
+export function takesTolerance(quantity: Quantity): boolean {
   return TOLERANCED.has(quantity.dimension) && quantity.low === quantity.high && quantity.bound === 'value';
 }
 
-function spread(quantity: Quantity, tolerance: Tolerance): Quantity {
+/** The quantity with this tolerance around its value. */
+export function spreadBy(quantity: Quantity, tolerance: Tolerance): Quantity {
   const scale = tolerance.kind === 'fraction' ? quantity.nominal : 1e-12;
   const clean = (value: number): number => Number(value.toPrecision(15));
   return { ...quantity, low: clean(quantity.nominal - tolerance.below * scale), high: clean(quantity.nominal + tolerance.above * scale) };
@@ -25,7 +27,7 @@ export function withLateTolerance(cursor: Cursor, owner: Quantity, given: Quanti
   if (!isPlain || given.nominal <= 0 || given.nominal > WIDEST || !takesTolerance(owner)) return null;
   const message = `${given.written} is read as the tolerance of ${owner.written}`;
   cursor.remarks.push({ severity: 'note', message, suggestion: `±${given.written}`, span: given.span });
-  return spread(owner, { kind: 'fraction', below: given.nominal, above: given.nominal });
+  return spreadBy(owner, { kind: 'fraction', below: given.nominal, above: given.nominal });
 }
 
 /** "100 nF K": a tolerance letter of IEC 60062 behind a value. Null where the word is none or the value has its tolerance. */
@@ -36,5 +38,5 @@ export function withToleranceLetter(cursor: Cursor, owner: Quantity, word: strin
   const tolerance = unit === undefined ? null : chosenTolerance(word, unit, number);
   if (tolerance === null) return null;
   cursor.remarks.push({ severity: 'note', message: `${word} is read as the tolerance letter of ${owner.written}`, suggestion: null, span: owner.span });
-  return spread(owner, tolerance);
+  return spreadBy(owner, tolerance);
 }

@@ -1,4 +1,5 @@
-import { skipSpaces, takeSign, takeWord } from './cursor.ts';
+import { isDigitAt } from './characters.ts';
+import { isAtEnd, skipSpaces, takeSign, takeWord } from './cursor.ts';
 import type { Cursor } from './cursor.ts';
 import type { Bound, Qualifier } from './quantity.ts';
 
@@ -83,6 +84,7 @@ function boundOf(qualifier: Qualifier | null): Bound | null {
 
 /** Reads limits in front of a number: "≤", "up to", "max.", "typ", "approx.", "~". Null where nothing of the kind stands. */
 export function readLimitBefore(cursor: Cursor): Limit | null {
+  if (isDigitAt(cursor.text, cursor.at)) return null;
   let bound: Bound | null = null;
   let qualifier: Qualifier | null = null;
   let isApproximate = false;
@@ -106,6 +108,7 @@ export function readLimitBefore(cursor: Cursor): Limit | null {
 export function readLimitBehind(cursor: Cursor): Limit | null {
   const start = cursor.at;
   skipSpaces(cursor);
+  if (!'(tTnNmMoOaA'.includes(cursor.text.charAt(cursor.at)) || isAtEnd(cursor)) return restored(cursor, start);
   const isBracketed = takeSign(cursor, '(');
   const behind = takeWord(cursor, BEHIND_WORDS);
   const word = behind === null ? takeWord(cursor, QUALIFIER_WORDS) : null;

@@ -1,4 +1,4 @@
-import { isLetterAt } from './characters.ts';
+import { isDigitAt, isLetterAt } from './characters.ts';
 import type { Dimension } from './dimension.ts';
 import { REFUSED_SPELLINGS, UNIT_SPELLINGS } from './unit-table.ts';
 import type { RefusedSpelling, Unit } from './unit.ts';
@@ -62,6 +62,7 @@ function matchAt(node: SpellingNode, text: string, at: number, wanted: Dimension
   if (unit === null && node.refusal === null) return null;
   // Behind a fuse's speed letter, "3.15AH250V" is amperes and a breaking capacity, not a charge.
   if (isFuse && unit?.dimension === 'charge') return null;
+  if (isDigitAt(text, at) && unit?.isLetterCode === true) return null;
   if (isLetterAt(text, at) && !isBreakingCapacityAt(text, at, unit, isFuse)) return null;
   return { unit, refusal: unit === null ? node.refusal : null, end: at };
 }

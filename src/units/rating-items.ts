@@ -13,7 +13,8 @@ import { markOfWord } from './rating-mark.ts';
 import { readEdgeList } from './read-edge-list.ts';
 import { readMeasure } from './read-measure.ts';
 import { readTurns } from './read-turns.ts';
-import { withLateTolerance, withToleranceLetter } from './late-tolerance.ts';
+import { readTolerance } from './read-tolerance.ts';
+import { spreadBy, takesTolerance, withLateTolerance, withToleranceLetter } from './late-tolerance.ts';
 
 /** What has been read of a rating so far. */
 export interface RatingItems {
@@ -75,8 +76,23 @@ function readItem(cursor: Cursor, items: RatingItems, bareNumber: Dimension | nu
     return true;
   }
   if (!isSeparate && isLetterAt(cursor.text, cursor.at) && !isConditionWord(cursor)) return false;
+  if (readLooseTolerance(cursor, items)) return true;
   if (readMeasures(cursor, items, bareNumber, null)) return true;
   return readNamedMeasure(cursor, items, bareNumber) || readWordItem(cursor, items);
+}
+
+/** "±10 %" that stands apart from its value: it belongs to the last one that can have it. */
+function readLooseTolerance(cursor: Cursor, items: RatingItems): boolean {
+  const before = cursor.at;
+  const written = '±+-t'.includes(cursor.text.charAt(cursor.at)) ? readTolerance(cursor, null) : null;
+  const index = items.quantities.findLastIndex(takesTolerance);
+  const owner = items.quantities[index];
+  if (written === null || written.unit !== null || owner === undefined) {
+    cursor.at = before;
+    return false;
+  }
+  items.quantities[index] = spreadBy(owner, written.tolerance);
+  return true;
 }
 
 function isConditionWord(cursor: Cursor): boolean {
@@ -88,6 +104,9 @@ function readFuseLetters(cursor: Cursor, items: RatingItems, isSeparate: boolean
   const last = items.quantities.at(-1);
   const capacity = !isSeparate && last?.dimension === 'current' ? readBreakingCapacity(cursor.text, cursor.at) : null;
   if (capacity !== null) return mark(cursor, items, 'breaking capacity', capacity, cursor.at + 1);
+  const isFuse = items.marks.some((entry) => entry.kind === 'fuse speed');
+  const spaced = isFuse && isSeparate && last?.dimension === 'current' ? readBreakingCapacity(cursor.text, cursor.at) : null;
+  if (spaced !== null) return mark(cursor, items, 'breaking capacity', spaced, cursor.at + 1);
   const isFirst = items.quantities.length === 0 && items.marks.length === 0;
   const speed = isFirst && isSeparate ? readFuseSpeed(cursor.text, cursor.at) : null;
   return speed === null ? false : mark(cursor, items, 'fuse speed', speed.speed, speed.end);

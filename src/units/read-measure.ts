@@ -66,11 +66,19 @@ const PAIR_WORDS = [...RANGE_WORDS, 'and'];
 /** The upper end behind "–", "~", "…", "to": only where it is of the same kind as the lower one. */
 function readRangeEnd(cursor: Cursor, wanted: Wanted, first: Term, words: readonly string[]): Term | null {
   const before = cursor.at;
+  if (!'.…~-tTuUaA'.includes(nextSign(cursor)) || nextSign(cursor) === '') return null;
   const isJoined = takeSign(cursor, '...') || takeSign(cursor, '..') || takeSign(cursor, '…') || takeSign(cursor, '~') || takeDash(cursor);
   const next = isJoined || takeWord(cursor, words) !== null ? readTerm(cursor, wanted) : null;
   if (next !== null && isSameKind(first, next)) return next;
   cursor.at = before;
   return null;
+}
+
+/** The next character that is no space, without moving. */
+function nextSign(cursor: Cursor): string {
+  let at = cursor.at;
+  while (isSpaceAt(cursor.text, at)) at += 1;
+  return cursor.text.charAt(at);
 }
 
 /** A dash, doubled or not, that is not the minus of a tolerance. */
@@ -126,11 +134,13 @@ function finish(cursor: Cursor, wanted: Wanted, before: Limit | null, from: numb
   const last = found.terms.at(-1);
   if (last === undefined) return [];
   const isUnitPending = last.unit === null;
-  const tolerance = readTolerance(cursor, wanted.dimension);
+  // A limit has no tolerance of its own: in "more than 35 V ±10 %" the percentage is the part's.
+  const isLimit = before !== null && before.bound !== null;
+  const tolerance = isLimit ? null : readTolerance(cursor, wanted.dimension);
   const unit = last.unit ?? tolerance?.unit ?? (tolerance === null ? null : unitAfterTolerance(cursor, wanted)) ?? bareUnit(cursor, wanted, last);
   if (unit === null) return [];
   const behind = readLimitBehind(cursor);
-  const lateTolerance = tolerance ?? (isUnitPending ? null : readTolerance(cursor, wanted.dimension));
+  const lateTolerance = tolerance ?? (isUnitPending || isLimit ? null : readTolerance(cursor, wanted.dimension));
   const shape = { limit: merged(before, behind), tolerance: lateTolerance, from, to: cursor.at };
   if (found.joint !== 'list') return present(buildQuantity(cursor, found.joint, found.terms, unit, shape));
   return found.terms.flatMap((term) => present(buildQuantity(cursor, 'one', [withNumber(term, last)], unit, { ...shape, from: term.start, to: term.end })));
@@ -161,10 +171,9 @@ function bareUnit(cursor: Cursor, wanted: Wanted, term: Term): Unit | null {
   let next = term.end;
   while (isSpaceAt(cursor.text, next)) next += 1;
   const isGlued = next === term.end && isLetterAt(cursor.text, next);
-  const unit = isGlued ? null : unitOfBareNumber(wanted.bareNumber);
+  const unit = isGlued || term.refusal !== null ? null : unitOfBareNumber(wanted.bareNumber);
   if (unit === null) {
-    // A refused old spelling has already been answered where it stood.
-    if (cursor.at <= term.numeral.end) refuseUnit(cursor, term, wanted);
+    refuseUnit(cursor, term, wanted);
     return null;
   }
   if (unit.symbol !== '1') {

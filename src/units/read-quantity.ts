@@ -9,6 +9,7 @@ import type { Dimension } from './dimension.ts';
 import { readLabel } from './label.ts';
 import type { Quantity, Reading } from './quantity.ts';
 import { quantityOfCapacitorCode } from './quantity-of-code.ts';
+import { matchUnit } from './match-unit.ts';
 import { readMeasure } from './read-measure.ts';
 import { scanNumeral } from './numeral.ts';
 import { UNIT_SPELLINGS } from './unit-table.ts';
@@ -109,7 +110,11 @@ export function opensWithUnit(text: string, start: number): boolean {
   const end = endOfLetters(text, start);
   let next = end;
   while (text.charAt(next) === ' ' || text.charAt(next) === '\u00A0') next += 1;
-  return UNIT_SPELLINGS.has(text.slice(start, end)) && scanNumeral(text, next) !== null;
+  const numeral = UNIT_SPELLINGS.has(text.slice(start, end)) ? scanNumeral(text, next) : null;
+  if (numeral === null) return false;
+  let behind = numeral.end;
+  while (text.charAt(behind) === ' ' || text.charAt(behind) === '\u00A0') behind += 1;
+  return matchUnit(text, behind, null, false) === null;
 }
 
 /** The same quantity in another unit, behind "/", "=", "or" or in brackets. */
@@ -120,7 +125,7 @@ function readSecondWriting(cursor: Cursor, first: Quantity, dimension: Dimension
   const found = isJoined ? readMeasure(cursor, { dimension, bareNumber: null, isFuse: false }) : null;
   const second = found?.[0];
   if (second === undefined || second.dimension !== first.dimension) {
-    if (found === null) cursor.at = before;
+    if (found === null || second !== undefined) cursor.at = before;
     return first;
   }
   if (isBracketed) takeSign(cursor, ')');

@@ -8,7 +8,7 @@ import type { Numeral } from './numeral.ts';
 import { readRkmCode } from './rkm-code.ts';
 import type { Tolerance } from './tolerance-letter.ts';
 import { countsInThousands } from './unit.ts';
-import type { Unit } from './unit.ts';
+import type { RefusedSpelling, Unit } from './unit.ts';
 
 /** What a reader is after: it decides spellings that several dimensions share, and numbers that carry no unit. */
 export interface Wanted {
@@ -26,6 +26,8 @@ export interface Term {
   readonly waveform: 'AC' | 'DC' | null;
   /** From a letter code such as 4k7J. */
   readonly tolerance: Tolerance | null;
+  /** A spelling that is known and not accepted stood where the unit should. */
+  readonly refusal: (RefusedSpelling & { readonly end: number }) | null;
   readonly start: number;
   readonly end: number;
 }
@@ -38,7 +40,7 @@ export function readTerm(cursor: Cursor, wanted: Wanted): Term | null {
   const code = readRkmCode(cursor.text, start, wanted.dimension) ?? readRailCode(cursor.text, start);
   if (code !== null) {
     cursor.at = code.end;
-    return { numeral: plainNumeral(code.digits, start, code.end), unit: code.unit, waveform: null, tolerance: code.tolerance, start, end: code.end };
+    return { numeral: plainNumeral(code.digits, start, code.end), unit: code.unit, waveform: null, tolerance: code.tolerance, refusal: null, start, end: code.end };
   }
   const numeral = scanNumeral(cursor.text, start);
   if (numeral === null) {
@@ -74,16 +76,12 @@ function readUnitBehind(cursor: Cursor, numeral: Numeral, wanted: Wanted): Term 
   const match = matchUnit(cursor.text, cursor.at, wanted.dimension, wanted.isFuse);
   if (match === null) {
     cursor.at = numeral.end;
-    return { numeral, unit: null, waveform: null, tolerance: null, start: numeral.start, end: numeral.end };
+    return { numeral, unit: null, waveform: null, tolerance: null, refusal: null, start: numeral.start, end: numeral.end };
   }
-  if (match.refusal !== null) {
-    const { refused, instead } = match.refusal;
-    const suggestion = `${cursor.text.slice(numeral.start, numeral.end)} ${instead}`;
-    remark(cursor, 'error', `${refused}: old spelling of ${instead === 'pF' ? 'picofarad' : 'microfarad'}; write ${instead}`, cursor.at, match.end, suggestion);
-  }
+  const refusal = match.refusal === null ? null : { ...match.refusal, end: match.end };
   cursor.at = match.end;
   const waveform = match.unit === null ? null : readWaveform(cursor, match.unit);
-  return { numeral, unit: match.unit, waveform, tolerance: null, start: numeral.start, end: cursor.at };
+  return { numeral, unit: match.unit, waveform, tolerance: null, refusal, start: numeral.start, end: cursor.at };
 }
 
 const ALTERNATING = ['ac', 'a.c', 'rms'];

@@ -1,3 +1,4 @@
+import { isSpaceAt } from './characters.ts';
 import type { Dimension } from './dimension.ts';
 import { skipSpaces, takeSign, takeWord } from './cursor.ts';
 import type { Cursor } from './cursor.ts';
@@ -20,6 +21,9 @@ interface Amount {
 /** Reads "±5 %", "± 0.3 mm", "+/-5%", "+10/-20 %", "-20 % +80 %", "(±10 %)", "tol. 5 %" behind a number; null where none stands. */
 export function readTolerance(cursor: Cursor, wanted: Dimension | null): WrittenTolerance | null {
   const start = cursor.at;
+  let next = start;
+  while (isSpaceAt(cursor.text, next)) next += 1;
+  if (!'±+-(tT'.includes(cursor.text.charAt(next)) || next >= cursor.text.length) return null;
   const isBracketed = takeSign(cursor, '(');
   const isNamed = takeWord(cursor, ['tolerance', 'tol']) !== null;
   const read = readSymmetric(cursor, wanted) ?? readTwoSided(cursor, wanted) ?? (isNamed ? symmetric(readAmount(cursor, wanted)) : null);

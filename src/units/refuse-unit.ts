@@ -7,8 +7,18 @@ import type { Dimension } from './dimension.ts';
 import type { Term, Wanted } from './read-term.ts';
 import { UNIT_SPELLINGS } from './unit-table.ts';
 
+const PREFIX_LETTERS: readonly string[] = ['p', 'n', 'u', 'µ', 'm', 'k', 'K', 'M', 'G'];
+
 /** Says that the unit behind a number is missing or unknown, and what was probably meant; moves behind the unknown word. */
 export function refuseUnit(cursor: Cursor, term: Term, wanted: Wanted): void {
+  if (term.refusal !== null) {
+    const { refused, instead, end } = term.refusal;
+    const suggestion = `${writtenBetween(cursor, term.numeral.start, term.numeral.end)} ${instead}`;
+    const meant = instead === 'pF' ? 'picofarad' : 'microfarad';
+    remark(cursor, 'error', `${refused}: old spelling of ${meant}; write ${instead}`, end - refused.length, end, suggestion);
+    cursor.at = Math.max(cursor.at, end);
+    return;
+  }
   const number = writtenBetween(cursor, term.start, term.end);
   skipSpaces(cursor);
   const start = cursor.at;
@@ -22,6 +32,10 @@ export function refuseUnit(cursor: Cursor, term: Term, wanted: Wanted): void {
   while (isWordAt(cursor.text, end)) end += 1;
   cursor.at = end;
   const word = writtenBetween(cursor, start, end);
+  if (PREFIX_LETTERS.includes(word)) {
+    remark(cursor, 'error', `unit missing after “${number} ${word}”: ${expected}`, term.start, end);
+    return;
+  }
   const near = nearestSpelling(cursor.text.slice(start, end), wanted.dimension);
   const why = start === term.end || near !== null ? `“${word}” is no unit` : `unit missing after “${number}”: “${word}” is no unit`;
   remark(cursor, 'error', `${why}; ${expected}`, start, end, near === null ? null : `${number} ${near}`);

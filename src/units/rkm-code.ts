@@ -62,7 +62,8 @@ function closed(text: string, end: number, code: RkmCode): RkmCode | null {
   // "4n7H" is an inductance whatever was wanted.
   if (text.charAt(end) === 'H' && base === 'F' && !isLetterAt(text, end + 1)) return asInductance(code, end + 1);
   const tolerance = isLetterAt(text, end + 1) ? null : chosenTolerance(text.charAt(end), code.unit, Number(code.digits));
-  return tolerance === null ? null : { ...code, tolerance, end: end + 1 };
+  // Anything else is left to be quoted as left over: "4R7x9".
+  return tolerance === null ? code : { ...code, tolerance, end: end + 1 };
 }
 
 function asInductance(code: RkmCode, end: number): RkmCode | null {

@@ -13,6 +13,9 @@ const REFUSED: readonly RefusedSpelling[] = [
 
 const MILLIFARAD = 'a millifarad is a thousand microfarads, implausible in a small adapter; µF may be meant';
 
+/** Dimensions that letter codes write. */
+const CODED: readonly string[] = ['resistance', 'capacitance', 'inductance'];
+
 /** Every spelling with the units it can stand for; the unit that needs no wish comes last. */
 export const UNIT_SPELLINGS: ReadonlyMap<string, readonly Unit[]> = allSpellings();
 
@@ -21,13 +24,19 @@ export const REFUSED_SPELLINGS: ReadonlyMap<string, RefusedSpelling> = new Map(R
 function allSpellings(): Map<string, Unit[]> {
   const table = new Map<string, Unit[]>();
   for (const family of UNIT_FAMILIES) addFamily(table, family);
-  for (const { spellings, ...single } of SINGLE_UNITS) for (const spelling of spellings) add(table, spelling, completed(single));
+  for (const { spellings, ...single } of SINGLE_UNITS) {
+    for (const spelling of spellings) add(table, spelling, completed({ ...single, isLetterCode: isLetterCode(spelling, single.dimension) }));
+  }
   for (const units of table.values()) units.sort((one, other) => Number(other.onlyWhereWanted) - Number(one.onlyWhereWanted));
   return table;
 }
 
+function isLetterCode(spelling: string, dimension: string): boolean {
+  return spelling.length === 1 && CODED.includes(dimension);
+}
+
 function completed(given: Partial<Unit> & Pick<Unit, 'dimension' | 'symbol'>): Unit {
-  const plain = { exponent: 0, factor: 1, offset: 0, system: 'metric', waveform: null, isPeakToPeak: false, onlyWhereWanted: false, remark: null } as const;
+  const plain = { exponent: 0, factor: 1, offset: 0, system: 'metric', waveform: null, isPeakToPeak: false, onlyWhereWanted: false, isLetterCode: false, remark: null } as const;
   return { ...plain, ...given };
 }
 

@@ -14,6 +14,8 @@ export interface Unit {
   readonly isPeakToPeak: boolean;
   /** Only read as this unit where this dimension is wanted: "k" is kilo-ohm in a resistor row and nothing elsewhere. */
   readonly onlyWhereWanted: boolean;
+  /** A lone letter that opens a letter code when a digit follows: "4R" is 4 Ω, "4R7" is not. */
+  readonly isLetterCode: boolean;
   /** A reason to speak up although it can be read. */
   readonly remark: { readonly severity: 'warning' | 'note'; readonly message: string } | null;
 }
