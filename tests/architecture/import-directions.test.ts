@@ -8,11 +8,9 @@ const ROOT = resolve(import.meta.dirname, '../..');
 function importTable(): Map<string, ReadonlySet<string>> {
   const guide = readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8');
   const start = guide.indexOf('| folder | reason | may import |');
-  const rows = guide
-    .slice(start)
-    .split('\n')
-    .slice(2)
-    .filter((line, index, all) => all.slice(0, index + 1).every((before) => before.startsWith('|')));
+  const lines = guide.slice(start).split('\n').slice(2);
+  const end = lines.findIndex((line) => !line.startsWith('|'));
+  const rows = end === -1 ? lines : lines.slice(0, end);
   const table = new Map<string, ReadonlySet<string>>();
   for (const row of rows) {
     const [, folder = '', , allowed = ''] = row.split('|').map((cell) => cell.trim());
