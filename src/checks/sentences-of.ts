@@ -22,7 +22,7 @@ export function sentencesOf(markdown: string): Sentence[] {
   const prose = NOT_PROSE.reduce((text, pattern) => text.replace(pattern, blanked), markdown);
   const sentences: Sentence[] = [];
   let start = 0;
-  for (const match of prose.matchAll(/[.?!](?=\s|$)|\n[ \t]*\n|\n(?=[ \t]*(?:[#|>*+-]|\d+\.)[ \t|]?)|$/g)) {
+  for (const match of prose.matchAll(/[.?!](?=\s|$)|\n[ \t\r]*\n|\n(?=[ \t]*(?:[#|>*+-]|\d+\.)[ \t|]?)|$/g)) {
     const end = match.index + (/[.?!]/.test(match[0]) ? 1 : 0);
     const piece = prose.slice(start, end);
     if (piece.trim() !== '') {
