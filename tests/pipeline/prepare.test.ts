@@ -1,0 +1,310 @@
+import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import type { EntrySteps } from '../../src/pipeline/entry-steps.ts';
+import { OWN_STEPS } from '../../src/pipeline/own-steps.ts';
+import { hasErrors, prepare } from '../../src/pipeline/prepare.ts';
+import { contentFolder, entryText, temporaryFolder, writeFiles } from './content-folder.ts';
+import { placesOf, prepareIn } from './run-in.ts';
+
+describe('a content folder', () => {
+  test('an empty one gives a site with no sheets and no error', async () => {
+    const prepared = await prepareIn(temporaryFolder(), 'build');
+    expect(prepared.manifest.sheets).toEqual([]);
+    expect(prepared.manifest.site.name).toBe('Teardowns');
+    expect(placesOf(prepared)).toEqual(['site.yaml:1:1 site-settings-missing']);
+    expect(prepared.diagnostics[0]?.severity).toBe('note');
+  });
+
+  test('a published entry without a fault is in the manifest, and its sheet in its file', async () => {
+    const content = contentFolder({ 'teardowns/lm-q30/index.md': entryText('LM Q30', 'Some *words*.\n') });
+    const work = temporaryFolder();
+    const { manifest, diagnostics } = await prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' });
+    expect(hasErrors(diagnostics)).toBe(false);
+    expect(manifest.sheets.map((sheet) => [sheet.slug, sheet.title, sheet.status])).toEqual([['lm-q30', 'LM Q30', 'published']]);
+    expect(JSON.parse(readFileSync(join(work, 'p/manifest.json'), 'utf8'))).toEqual(manifest);
+    expect(JSON.parse(readFileSync(join(work, 'p/sheets/lm-q30.json'), 'utf8'))).toMatchObject({ html: '<p>Some <em>words</em>.</p>', placed: [], digest: manifest.sheets[0]?.digest });
+  });
+
+  test('one broken entry among fifty: every finding of every file in one run, sorted by file and place', async () => {
+    const good = Object.fromEntries(Array.from({ length: 47 }, (_, at) => [`teardowns/unit-${String(at + 10)}/index.md`, entryText(`Unit ${String(at)}`)]));
+    const content = contentFolder({
+      ...good,
+      'teardowns/unit-03/index.md': '---\ntitle: [\n---\n',
+      'teardowns/unit-01/index.md': entryText('One', 'A :value[nothing].\n\n[x](/teardowns/none/)\n', 'colour: red\n'),
+      'teardowns/unit-02/index.md': new Uint8Array([0x2d, 0x2d, 0x2d, 0x0a, 0x61, 0xff]),
+    });
+    const prepared = await prepareIn(content);
+    const places = placesOf(prepared).filter((place) => /unit-0/.test(place));
+    expect(places).toEqual([...places].sort());
+    expect(places.filter((place) => place.startsWith('teardowns/unit-01'))).toEqual([
+      expect.stringMatching(/^teardowns\/unit-01\/index.md:7:1 unknown-key/),
+      'teardowns/unit-01/index.md:10:3 prose-unknown-name',
+      'teardowns/unit-01/index.md:12:1 prose-link-broken',
+    ]);
+    expect(places).toContainEqual('teardowns/unit-02/index.md:2:2 file-not-utf8');
+    expect(places.some((place) => place.startsWith('teardowns/unit-03/index.md:') && place.includes('yaml-syntax'))).toBe(true);
+    expect(prepared.diagnostics.filter((diagnostic) => /unit-[1-5]/.test(diagnostic.file) && diagnostic.severity === 'error')).toEqual([]);
+    expect(prepared.counts).toMatchObject({ entries: 50 });
+  });
+});
+
+describe('files that cannot be entries', () => {
+  test.each<[string, Uint8Array | string, string]>([
+    ['larger than 256 KB', `---\ntitle: x\n---\n${'x'.repeat(256 * 1024)}`, '1:1 file-too-large'],
+    ['empty', '', '1:1 empty-entry'],
+    ['blank', '\n \n', '1:1 empty-entry'],
+    ['Latin-1', new Uint8Array([0x2d, 0x2d, 0x2d, 0x0a, 0x74, 0x3a, 0x20, 0xb5, 0x0a]), '2:4 file-not-utf8'],
+    ['UTF-16', new Uint8Array([0xff, 0xfe, 0x2d, 0x00]), '1:1 file-not-utf8'],
+  ])('%s', async (_, bytes, place) => {
+    const prepared = await prepareIn(contentFolder({ 'teardowns/a/index.md': bytes }));
+    expect(placesOf(prepared)).toEqual([`teardowns/a/index.md:${place}`]);
+    expect(hasErrors(prepared.diagnostics)).toBe(true);
+  });
+
+  test.skipIf(process.getuid?.() === 0)('not to be read', async () => {
+    const content = contentFolder({ 'teardowns/a/index.md': entryText('A') });
+    chmodSync(join(content, 'teardowns/a/index.md'), 0);
+    expect(placesOf(await prepareIn(content))).toEqual(['teardowns/a/index.md:1:1 file-unreadable']);
+  });
+
+  test('a folder called index.md', async () => {
+    expect(placesOf(await prepareIn(contentFolder({ 'teardowns/a/index.md/x': 'x' })))).toEqual(['teardowns/a/index.md:1:1 file-unreadable']);
+  });
+
+  test('a byte order mark is no fault, and lines ending with CR LF keep their places', async () => {
+    const text = entryText('A', 'One.\n\n:value[x]\n');
+    const plain = placesOf(await prepareIn(contentFolder({ 'teardowns/a/index.md': text })));
+    expect(plain).toEqual(['teardowns/a/index.md:11:1 prose-unknown-name']);
+    expect(placesOf(await prepareIn(contentFolder({ 'teardowns/a/index.md': `\uFEFF${text}` })))).toEqual(plain);
+    expect(placesOf(await prepareIn(contentFolder({ 'teardowns/a/index.md': text.replaceAll('\n', '\r\n') })))).toEqual(plain);
+  });
+});
+
+describe('drafts', () => {
+  const draft = entryText('Quillfeather').replace('status: published\npublished: 2026-03-14\n', 'status: draft\n');
+
+  test('a draft is checked, and is nowhere in what is published', async () => {
+    const content = contentFolder({ 'teardowns/a/index.md': entryText('A'), 'teardowns/b/index.md': draft });
+    const work = temporaryFolder();
+    const { manifest, counts } = await prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' });
+    expect(counts.drafts).toBe(1);
+    expect(manifest.sheets.map((sheet) => sheet.slug)).toEqual(['a']);
+    expect(JSON.stringify(manifest)).not.toContain('Quillfeather');
+  });
+
+  test('while writing it is shown, and said to be a draft', async () => {
+    const { manifest } = await prepareIn(contentFolder({ 'teardowns/b/index.md': draft }), 'dev');
+    expect(manifest.sheets.map((sheet) => [sheet.slug, sheet.status])).toEqual([['b', 'draft']]);
+  });
+
+  test('a link to a draft is an error when building, and none while writing', async () => {
+    const content = contentFolder({ 'teardowns/a/index.md': entryText('A', 'See [b](../b/).\n'), 'teardowns/b/index.md': draft });
+    expect(placesOf(await prepareIn(content, 'build'))).toEqual(['teardowns/a/index.md:9:5 prose-link-draft']);
+    expect(placesOf(await prepareIn(content, 'dev'))).toEqual([]);
+  });
+});
+
+describe('links between entries', () => {
+  test.each([
+    ['[x](../b/)', null],
+    ['[x](/teardowns/b/index.md#y)', null],
+    ['[x](/methods/stored-energy/)', null],
+    ['[x](/rules/internal-fault/)', null],
+    ['[x](/)', null],
+    ['[x](/teardowns/)', null],
+    ['[x](../bb/)', 'there is no teardown "bb"'],
+    ['[x](/teardown/b/)', 'the site has no such section'],
+    ['[x](/methods/stored-enrgy/)', 'did you mean "stored-energy"?'],
+    ['[x](notes.pdf)', 'files beside an entry are not published'],
+  ])('%s', async (link, message) => {
+    const content = contentFolder({ 'teardowns/a/index.md': entryText('A', `${link}\n`), 'teardowns/b/index.md': entryText('B') });
+    const { diagnostics } = await prepareIn(content);
+    expect(diagnostics.map((diagnostic) => diagnostic.message)).toEqual(message === null ? [] : [expect.stringContaining(message)]);
+  });
+});
+
+describe('former addresses', () => {
+  test('one that is a live page, and one that two entries claim, are errors in each place', async () => {
+    const content = contentFolder({
+      'teardowns/a/index.md': entryText('A', 'x\n', 'former addresses: [/teardowns/b/, /old/]\n'),
+      'teardowns/b/index.md': entryText('B', 'x\n', 'former addresses: [/old/index.html, /teardowns/fine/]\n'),
+    });
+    expect(placesOf(await prepareIn(content))).toEqual([
+      'teardowns/a/index.md:7:20 former-address-taken',
+      'teardowns/a/index.md:7:35 former-address-taken',
+      'teardowns/b/index.md:7:20 former-address-taken',
+    ]);
+  });
+});
+
+describe('settings of the site', () => {
+  const settings = async (text: string): Promise<string[]> => {
+    const { diagnostics } = await prepareIn(contentFolder({ 'site.yaml': text }));
+    return diagnostics.map(({ line, column, message }) => `${String(line)}:${String(column)} ${message}`);
+  };
+
+  test('all of them', async () => {
+    const text = 'name: A\nauthor: B\ndescription: C\naddress: https://example.org/sub/\nnumber prefix: RWB\nlicence: CC BY 4.0\nlanguage: en-GB\n';
+    const { manifest, diagnostics } = await prepareIn(contentFolder({ 'site.yaml': text }));
+    expect(diagnostics).toEqual([]);
+    expect(manifest.site).toEqual({ name: 'A', author: 'B', description: 'C', address: 'https://example.org/sub/', numberPrefix: 'RWB', licence: 'CC BY 4.0', language: 'en-GB' });
+  });
+
+  test.each([
+    ['nmae: A', '1:1 "nmae" is not a setting of the site; did you mean "name"?'],
+    ['name: A\nauthor: 12', '2:9 "author" must be a text: put it into quotes'],
+    ['address: example.org', '1:10 The address "example.org" must be the whole address of the published site, such as https://example.org/'],
+    ['address: javascript:alert(1)', '1:10 The address "javascript:alert(1)" must be the whole address of the published site, such as https://example.org/'],
+    ['language: English please', '1:11 The language "English please" must be a language tag, such as en or en-GB'],
+    ['name: [a', '1:9'],
+    ['- a', '1:1 site.yaml must hold lines like "name: My bench"'],
+    ['', '1:1 site.yaml must hold lines like "name: My bench"'],
+    ['name: A\nname: B', '2:1 site.yaml is not valid YAML: Map keys must be unique'],
+    ['__proto__: A', '1:1 "__proto__" is not a setting of the site'],
+    ['name:', '1:6 "name" must be a text'],
+  ])('%j', async (text, message) => {
+    expect(await settings(text)).toEqual([expect.stringContaining(message)]);
+  });
+});
+
+describe('pictures in the text', () => {
+  test('one that is not beside the entry is an error at its place, one outside its folder too', async () => {
+    const content = contentFolder({ 'teardowns/a/index.md': entryText('A', '![x](in.jpg)\n\n![x](no.jpg)\n\n![x](../../../../x.jpg)\n'), 'teardowns/a/in.jpg': 'x' });
+    const places = placesOf(await prepareIn(content)).filter((place) => place.includes('missing'));
+    expect(places).toEqual(['teardowns/a/index.md:11:1 prose-image-missing', 'teardowns/a/index.md:13:1 prose-image-missing']);
+  });
+});
+
+describe('a step of this program that fails', () => {
+  const failing = (change: (steps: EntrySteps) => Partial<EntrySteps>): EntrySteps => ({ ...OWN_STEPS, ...change(OWN_STEPS) });
+  const throws = (): never => {
+    throw new TypeError('x is undefined\n    at somewhere');
+  };
+
+  test.each<[string, EntrySteps]>([
+    ['check made-up', failing((steps) => ({ checks: [...steps.checks, { id: 'made-up', run: throws }] }))],
+    ['table made-up', failing((steps) => ({ tables: [...steps.tables, { id: 'made-up', run: throws }] }))],
+    ['derived', failing(() => ({ derive: throws }))],
+    ['entry', failing(() => ({ read: throws }))],
+    ['frontmatter', failing(() => ({ split: throws }))],
+    ['places', failing(() => ({ place: throws }))],
+  ])('%s: becomes one finding that names it, and all other findings stay', async (name, steps) => {
+    const content = contentFolder({ 'teardowns/a/index.md': entryText('A'), 'teardowns/b/index.md': '' });
+    const { diagnostics } = await prepareIn(content, 'check', steps);
+    const faults = diagnostics.filter((diagnostic) => diagnostic.rule === 'internal-fault' && diagnostic.file === 'teardowns/a/index.md');
+    expect(faults.map(({ severity, message }) => [severity, message])).toEqual([['error', `The step "${name}" failed on this entry: x is undefined`]]);
+  });
+});
+
+describe('the second run', () => {
+  async function twice(change: (content: string, work: string) => void): Promise<{ readonly parsed: number; readonly same: boolean }> {
+    const content = contentFolder({
+      'teardowns/a/index.md': entryText('A', 'x\n', 'parts: parts.csv\n'),
+      'teardowns/a/parts.csv': 'stage,reference,role\n',
+      'teardowns/b/index.md': entryText('B', '[a](../a/)\n'),
+    });
+    const work = temporaryFolder();
+    const options = { content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' } as const;
+    const first = await prepare(options);
+    expect(first.counts.parsed).toBe(2);
+    change(content, work);
+    const second = await prepare(options);
+    return { parsed: second.counts.parsed, same: JSON.stringify([first.manifest, first.diagnostics]) === JSON.stringify([second.manifest, second.diagnostics]) };
+  }
+
+  test('parses nothing when nothing changed, and says the same', async () => {
+    expect(await twice(() => undefined)).toEqual({ parsed: 0, same: true });
+  });
+
+  test('parses the entry that changed, the one whose parts file changed, and the one whose sheet is gone', async () => {
+    expect(await twice((content) => writeFileSync(join(content, 'teardowns/b/index.md'), entryText('B', '[a](../a/) y\n')))).toEqual({ parsed: 1, same: false });
+    expect(await twice((content) => writeFileSync(join(content, 'teardowns/a/parts.csv'), 'stage,reference,role\n\n'))).toMatchObject({ parsed: 1 });
+    expect(await twice((_, work) => rmSync(join(work, 'p/sheets/a.json')))).toEqual({ parsed: 1, same: true });
+    expect(await twice((_, work) => writeFileSync(join(work, 'c/records.json'), '{"version":"'))).toEqual({ parsed: 2, same: true });
+  });
+
+  test('finds the link that broke when another entry went, without parsing the one that holds it', async () => {
+    expect(await twice((content) => rmSync(join(content, 'teardowns/a'), { recursive: true }))).toEqual({ parsed: 0, same: false });
+  });
+
+  test('leaves files alone whose bytes are the same, and drops sheets of entries that are gone', async () => {
+    const content = contentFolder({ 'teardowns/a/index.md': entryText('A'), 'teardowns/b/index.md': entryText('B') });
+    const work = temporaryFolder();
+    const options = { content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' } as const;
+    await prepare(options);
+    const before = statSync(join(work, 'p/sheets/a.json'), { bigint: true }).ino;
+    rmSync(join(content, 'teardowns/b'), { recursive: true });
+    rmSync(join(work, 'c'), { recursive: true });
+    await prepare(options);
+    expect(statSync(join(work, 'p/sheets/a.json'), { bigint: true }).ino).toBe(before);
+    expect(readdirSync(join(work, 'p/sheets'))).toEqual(['a.json']);
+    expect(existsSync(join(work, 'p/sheets/b.json'))).toBe(false);
+  });
+});
+
+describe('many entries', () => {
+  test('are prepared in workers, with the same bytes as in one thread', async () => {
+    const files = Object.fromEntries(Array.from({ length: 60 }, (_, at) => [`teardowns/unit-${String(at + 10)}/index.md`, entryText(`Unit ${String(at)}`, `Text ${String(at)} :value[x].\n`)]));
+    const content = contentFolder(files);
+    const [one, other] = [temporaryFolder(), temporaryFolder()];
+    const seen: number[] = [];
+    const inWorkers = await prepare({ content, prepared: join(one, 'p'), cache: join(one, 'c'), mode: 'build', onProgress: (done) => seen.push(done) });
+    const inThread = await prepare({ content, prepared: join(other, 'p'), cache: join(other, 'c'), mode: 'build', steps: OWN_STEPS });
+    expect(inWorkers).toEqual(inThread);
+    expect(seen.at(-1)).toBe(60);
+    for (const name of readdirSync(join(one, 'p/sheets'))) {
+      expect(readFileSync(join(one, 'p/sheets', name))).toEqual(readFileSync(join(other, 'p/sheets', name)));
+    }
+  });
+});
+
+describe('a parts file', () => {
+  const withParts = async (csv: string | Uint8Array): Promise<string[]> => {
+    const stages = 'stages: { input: input filter }\nparts: parts.csv\n';
+    const prepared = await prepareIn(contentFolder({ 'teardowns/a/index.md': entryText('A', 'x\n', stages), 'teardowns/a/parts.csv': csv }));
+    return prepared.diagnostics.map(({ file, line, column, rule, message }) => `${file.replace('teardowns/a/', '')}:${String(line)}:${String(column)} ${rule}: ${message}`);
+  };
+
+  test.each(['stage,reference,role,rating\ninput,F1,fuse,T3.15 A 250 VAC\n', 'Stage;Reference;Role;Rating\r\ninput;F1;fuse;T3.15 A 250 VAC\r\n', '\uFEFFstage\treference\trole\trating\ninput\tF1\tfuse\tT3.15 A 250 VAC\n'])(
+    'is read with commas, semicolons or tabs',
+    async (csv) => {
+      expect((await withParts(csv)).filter((finding) => !finding.startsWith('index.md'))).toEqual([]);
+    },
+  );
+
+  test('a ragged row is reported with its line, and all others are read', async () => {
+    const findings = await withParts('stage,reference,role\ninput,F1\ninput,F2,fuse\ninput,F3,fuse,x\n');
+    expect(findings.filter((finding) => finding.includes('parts-file-row'))).toEqual([
+      'parts.csv:2:1 parts-file-row: This row has another number of cells than the heading',
+      'parts.csv:4:1 parts-file-row: This row has another number of cells than the heading',
+    ]);
+  });
+
+  test('a wrong column, a missing one, a repeated reference and an empty cell have their places', async () => {
+    expect(await withParts('stage,reference,roel\ninput,F1,fuse\n')).toContainEqual('parts.csv:1:17 parts-file-row: "roel" is not a column of a parts file; did you mean "role"?');
+    expect(await withParts('reference,role\nF1,fuse\n')).toContainEqual('parts.csv:1:1 parts-file-row: The parts file has no column "stage"');
+    expect(await withParts('stage,reference,role\ninput,F1,fuse\ninput,F1,fuse\n')).toContainEqual('parts.csv:3:7 parts-file-row: The reference F1 stands twice in the stage input');
+    expect(await withParts('stage,reference,role\n,F1,fuse\n')).toContainEqual('parts.csv:2:1 parts-file-row: This row has no stage');
+    expect(await withParts('stage,reference,role\n__proto__,F1,fuse\n')).toContainEqual('parts.csv:2:1 parts-file-row: "__proto__" is no name for a stage or a part');
+  });
+
+  test('a rating that cannot be read is reported in its cell', async () => {
+    const findings = await withParts('stage,reference,role,rating\ninput,"F1, F2",fuse,T3.15 A 250 VAC\ninput,F3,fuse,3 zorks\n');
+    expect(findings.some((finding) => /^parts\.csv:3:1[5-9] /.test(finding))).toBe(true);
+  });
+
+  test('an open quote, and a file that is not there, are said', async () => {
+    expect((await withParts('stage,reference,role\ninput,"F1,fuse\n')).some((finding) => finding.startsWith('parts.csv:') && finding.includes('parts-file-row'))).toBe(true);
+    const prepared = await prepareIn(contentFolder({ 'teardowns/a/index.md': entryText('A', 'x\n', 'parts: ../../site.yaml\n') }));
+    expect(placesOf(prepared)).toContain('teardowns/a/index.md:7:8 parts-file-missing');
+  });
+});
+
+test('nothing of the content can name a file outside the prepared folder', async () => {
+  const content = contentFolder({});
+  writeFiles(content, { 'teardowns/a/index.md': entryText('A') });
+  const work = temporaryFolder();
+  await prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' });
+  expect(readdirSync(work).sort()).toEqual(['c', 'p']);
+});
