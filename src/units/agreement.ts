@@ -16,5 +16,10 @@ export function disagreement(one: Quantity, other: Quantity): string | null {
   // Half of the last written digit of either is rounding, not contradiction.
   if (apart <= allowed * larger || apart <= one.resolution / 2 + other.resolution / 2) return null;
   const percent = ((100 * apart) / larger).toFixed(apart > larger / 10 ? 0 : 1);
-  return `${one.written} and ${other.written} are ${percent} % apart as ${DIMENSION_NAMES[one.dimension].phrase}; ${100 * allowed} % is allowed for rounding`;
+  return `${withUnit(one)} and ${withUnit(other)} are ${percent} % apart as ${DIMENSION_NAMES[one.dimension].phrase}; ${100 * allowed} % is allowed for rounding`;
+}
+
+/** As written, with its unit where another place of the text holds it. */
+function withUnit(quantity: Quantity): string {
+  return /[\p{L}"%°]/u.test(quantity.written) ? quantity.written : `${quantity.written} ${quantity.unit}`;
 }
