@@ -27,17 +27,22 @@ function originOf(written: string, evidence: Given, at: string): Origin {
   };
 }
 
-/** Sum of the parts, named by what each is; interval from the parts' intervals. */
-export function sumOfPowers(parts: Readonly<Record<string, Value<'power'>>>): Value<'power'> {
-  const values = Object.values(parts);
-  const nominal = total(values.map((value) => value.nominal));
+/** Sum of one or more powers, two by two as the formula has it; a single one is its own sum. */
+export function sumOfPowers(parts: readonly [Value<'power'>, ...Value<'power'>[]]): Value<'power'> {
+  const [first, ...rest] = parts;
+  return rest.reduce(sumOfTwo, first);
+}
+
+/** Digits go by decimal place, not by count: 100 W + 18 W is 118 W. */
+function sumOfTwo(first: Value<'power'>, second: Value<'power'>): Value<'power'> {
+  const nominal = rounded(first.nominal + second.nominal);
   return {
     dimension: 'power',
-    low: total(values.map((value) => value.low)),
+    low: rounded(first.low + second.low),
     nominal,
-    high: total(values.map((value) => value.high)),
-    significant: digitsDownTo(nominal, coarsestPlace(values)),
-    origin: { evidence: 'computed', formula: 'sum-of-shares', inputs: parts },
+    high: rounded(first.high + second.high),
+    significant: digitsDownTo(nominal, coarsestPlace([first, second])),
+    origin: { evidence: 'computed', formula: 'sum-of-shares', inputs: { first, second } },
   };
 }
 
@@ -52,10 +57,6 @@ export function unusedPower(whole: Value<'power'>, sum: Value<'power'>): Value<'
     significant: digitsDownTo(nominal, coarsestPlace([whole, sum])),
     origin: { evidence: 'computed', formula: 'unused-power', inputs: { total: whole, sum } },
   };
-}
-
-function total(powers: readonly number[]): number {
-  return rounded(powers.reduce((sofar, power) => sofar + power, 0));
 }
 
 /** Powers are written to a milliwatt at the finest; adding binary fractions must not show as 37.800000000000004 W. */

@@ -90,11 +90,12 @@ function rowOf(
   how: Pick<SetRow, 'standing' | 'impliedBy' | 'order' | 'path'>,
   total: Value<'power'> | null,
 ): SetRow {
-  const sum = sumOfPowers(poolsOf(shares));
-  return { ports, key: setKey(ports), ...how, shares, sum, unused: total === null ? null : unusedPower(total, sum) };
+  const [first, ...rest] = poolsOf(shares);
+  const sum = first === undefined ? null : sumOfPowers([first, ...rest]);
+  return { ports, key: setKey(ports), ...how, shares, sum, unused: total === null || sum === null ? null : unusedPower(total, sum) };
 }
 
-/** Each pool once, by name. */
-function poolsOf(shares: readonly PortShare[]): Record<string, Value<'power'>> {
-  return Object.fromEntries(shares.map((share) => [setKey(share.pool), share.power]));
+/** The power of each pool, once. */
+function poolsOf(shares: readonly PortShare[]): Value<'power'>[] {
+  return [...new Map(shares.map((share) => [setKey(share.pool), share.power])).values()];
 }
