@@ -1,6 +1,6 @@
 import { resolve } from 'node:path';
 import { buildSite, type BuildOutcome } from '../pipeline/build-site.ts';
-import type { Command, GivenOptions } from './command.ts';
+import type { Command } from './command.ts';
 import { basePath, contentFolder, placesOf } from './places.ts';
 import { printFindings } from './print-findings.ts';
 import { progressOn } from './progress.ts';

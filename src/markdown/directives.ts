@@ -3,7 +3,8 @@ import type { Paragraph, PhrasingContent, Root, RootContent, Text } from 'mdast'
 import type { ContainerDirective, LeafDirective, TextDirective } from 'mdast-util-directive';
 import type { ElementContent } from 'hast';
 import type { Finding } from '../diagnostics/finding.ts';
-import { didYouMean, nearestName } from './nearest-name.ts';
+import { nearestWord } from '../entry/nearest-word.ts';
+import { didYouMean } from './nearest-name.ts';
 import { proseFinding, stretchOf, type Stretch } from './prose-finding.ts';
 import { DIRECTIVES, type NamesInReach } from './named-directives.ts';
 import type { Slots } from './slots.ts';
@@ -73,7 +74,7 @@ function outcomeOf(node: Directive, setting: DirectiveSetting, placed: string[])
 function unknownDirective(node: Directive, named: string | null, { text, startOffset }: DirectiveSetting): Finding[] {
   const stretch = stretchOf(node);
   const names = DIRECTIVES.map((each) => each.name);
-  const meant = named !== null || node.type !== 'textDirective' || (!followsWord(stretch, text) && nearestName(node.name, names) !== null);
+  const meant = named !== null || node.type !== 'textDirective' || (!followsWord(stretch, text) && nearestWord(node.name, names) !== null);
   if (!meant) return [];
   const message =
     names.some((name) => name === node.name) ? `":${node.name}" stands on a line of its own between three colons; it holds no text` : `":${node.name}" is not a directive${didYouMean(node.name, names)}`;
