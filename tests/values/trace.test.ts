@@ -63,7 +63,7 @@ describe('folding a relation of two', () => {
 });
 
 function present<V extends Value>(known: V | { readonly missing: true; readonly reason: string; readonly needs: readonly string[] }): V {
-  if (isMissing(known as Known)) throw new Error('expected a value');
+  if (isMissing(known)) throw new Error('expected a value');
   // Checked on the line above.
-  return known as V;
+  return known;
 }
