@@ -1,7 +1,7 @@
 import type { DataPath, Finding } from '../diagnostics/finding.ts';
 import { atValue, readingFinding } from './reading-rules.ts';
 import { ENTRY_SCHEMA, type EntrySource } from './schema.ts';
-import { shapeFaults } from './shape-findings.ts';
+import { type ShapeFault, shapeFaults } from './shape-findings.ts';
 
 /** As often as something may be removed before the rest is given up; each round goes one level up at least. */
 const ROUNDS = 12;
@@ -10,28 +10,51 @@ const ROUNDS = 12;
 export interface ReadShape {
   readonly source: EntrySource | null;
   readonly findings: readonly Finding[];
+  /** Items that were taken out of lists, by the list's path, so that what is left can be found at its own place. */
+  readonly gaps: ListGaps;
+}
+
+/** Original indexes that are no longer in a list, ascending, by `gapKey` of the list's path. */
+export type ListGaps = ReadonlyMap<string, readonly number[]>;
+
+/** Key under which the gaps of a list stand. */
+export function gapKey(path: DataPath): string {
+  return JSON.stringify(path);
 }
 
 /** Brings data into the shape of the format. All faults are reported; what has none of them is kept. */
 export function readShape(frontmatter: unknown, slug: string): ReadShape {
-  if (!isGroup(frontmatter)) return { source: null, findings: [notAGroup(frontmatter)] };
+  if (!isGroup(frontmatter)) return { source: null, findings: [notAGroup(frontmatter)], gaps: new Map() };
   const first = ENTRY_SCHEMA.safeParse(frontmatter);
-  if (first.success) return { source: first.data, findings: [] };
+  if (first.success) return { source: first.data, findings: [], gaps: new Map() };
   const faults = shapeFaults(first.error.issues, frontmatter);
   const findings = faults.map(({ finding }) => finding);
   const rest = copyOf(frontmatter);
-  for (const { remove } of faults) removeAt(rest, remove);
-  return { source: whatFits(rest, slug), findings };
+  const gaps = new Map<string, readonly number[]>();
+  removeAll(rest, faults, gaps);
+  return { source: whatFits(rest, slug, gaps), findings, gaps };
 }
 
-function whatFits(data: Record<string, unknown>, slug: string): EntrySource | null {
+/** Deeper and later places go first, so that the paths of the others stay true. */
+function removeAll(data: unknown, faults: readonly ShapeFault[], gaps: Map<string, readonly number[]>): void {
+  const paths = [...new Map(faults.map(({ remove }) => [gapKey(remove), remove])).values()];
+  const later = (a: DataPath, b: DataPath): number => {
+    const differ = a.findIndex((segment, index) => segment !== b[index]);
+    const [one, other] = differ === -1 ? [undefined, undefined] : [a[differ], b[differ]];
+    if (typeof one === 'number' && typeof other === 'number') return other - one;
+    return b.length - a.length;
+  };
+  for (const path of paths.sort(later)) removeAt(data, path, gaps);
+}
+
+function whatFits(data: Record<string, unknown>, slug: string, gaps: Map<string, readonly number[]>): EntrySource | null {
   for (let round = 0; round < ROUNDS; round += 1) {
     if (typeof data['title'] !== 'string' || data['title'] === '') data['title'] = slug;
     if (!isGroup(data['device'])) data['device'] = {};
     completeDevice(data['device']);
     const parsed = ENTRY_SCHEMA.safeParse(data);
     if (parsed.success) return parsed.data;
-    for (const { remove } of shapeFaults(parsed.error.issues, data)) removeAt(data, remove);
+    removeAll(data, shapeFaults(parsed.error.issues, data), gaps);
   }
   return null;
 }
@@ -62,8 +85,8 @@ function copyOf(value: unknown): unknown {
   return value;
 }
 
-/** Takes out what stands at a path; an item of a list leaves a gap that the next round closes. */
-function removeAt(data: unknown, path: DataPath): void {
+/** Takes out what stands at a path; the index that a list loses is remembered. */
+function removeAt(data: unknown, path: DataPath, gaps: Map<string, readonly number[]>): void {
   const last = path.at(-1);
   if (last === undefined) return;
   let holder = data;
@@ -71,6 +94,20 @@ function removeAt(data: unknown, path: DataPath): void {
     if (typeof holder !== 'object' || holder === null || !Object.hasOwn(holder, segment)) return;
     holder = Reflect.get(holder, segment);
   }
-  if (Array.isArray(holder) && typeof last === 'number') holder.splice(last, 1);
-  else if (typeof holder === 'object' && holder !== null) Reflect.deleteProperty(holder, last);
+  if (Array.isArray(holder) && typeof last === 'number') {
+    const key = gapKey(path.slice(0, -1));
+    const gone = gaps.get(key) ?? [];
+    gaps.set(
+      key,
+      [...gone, originalIndex(gone, last)].sort((a, b) => a - b),
+    );
+    holder.splice(last, 1);
+  } else if (typeof holder === 'object' && holder !== null) Reflect.deleteProperty(holder, last);
+}
+
+/** Index that an item had before others were taken out of its list. */
+export function originalIndex(gone: readonly number[], index: number): number {
+  let original = index;
+  for (const gap of gone) if (gap <= original) original += 1;
+  return original;
 }

@@ -1,0 +1,168 @@
+import type { DataPath } from '../diagnostics/finding.ts';
+import type { Dimension } from '../units/dimension.ts';
+import { readQuantity } from '../units/read-quantity.ts';
+import type { EfficiencyPoint, EntryEvidence, Fact } from './entry.ts';
+import { listed, readAnyFact, readFact, type ReadingContext, readRatingFact, written } from './reading-context.ts';
+import { atKey, atValue, readingFinding } from './reading-rules.ts';
+import type { EntrySource } from './schema.ts';
+
+type EfficiencySource = NonNullable<NonNullable<EntrySource['measurements']>['efficiency']>;
+type Run = Exclude<EfficiencySource, readonly unknown[]>;
+
+/** How a load is named: share of the rated current, amperes, watts, or the resistance that was connected. */
+const LOAD_DIMENSIONS = ['ratio', 'current', 'power', 'resistance'] as const;
+
+/** What a point is beyond the conditions that its run gives it. */
+type PointFields = Pick<EfficiencyPoint, 'statistic' | 'load' | 'current' | 'input' | 'efficiency' | 'measuredOutput' | 'path'>;
+
+const NO_FIELDS: Omit<PointFields, 'statistic' | 'path'> = {
+  load: null,
+  current: null,
+  input: null,
+  efficiency: null,
+  measuredOutput: null,
+};
+
+/** Reads efficiency runs into single points, each with the conditions of its run. */
+export function readEfficiency(
+  context: ReadingContext,
+  source: EfficiencySource | undefined,
+  known: { readonly portOf: PortNames },
+): readonly EfficiencyPoint[] {
+  return listed<Run>(context, source, ['measurements', 'efficiency']).flatMap(({ item, path }) =>
+    readRun(context, item, path, known.portOf),
+  );
+}
+
+/** Names of ports as written, made those of the entry where it has them. */
+export type PortNames = (text: string | undefined, path: DataPath) => string | null;
+
+function readRun(context: ReadingContext, run: Run, path: DataPath, portOf: PortNames): readonly EfficiencyPoint[] {
+  const evidence = run.evidence ?? 'measured';
+  const conditions = {
+    of: run.of ?? null,
+    port: portOf(run.port, [...path, 'port']),
+    line: readLine(context, run.line, [...path, 'line'], evidence),
+    output: readFact(context, written(run.output, [...path, 'output'], evidence), 'voltage'),
+    place: run.at ?? null,
+    method: run.method ?? null,
+    instrument: run.instrument ?? null,
+    ambient: readFact(context, written(run.ambient, [...path, 'ambient'], evidence), 'temperature'),
+    after: readFact(context, written(run.after, [...path, 'after'], evidence), 'time'),
+    note: run.note ?? null,
+  };
+  const points = [
+    ...keyedPoints(context, run, path, evidence),
+    ...singlePoint(context, run, path, evidence),
+    ...statistics(context, run, path, evidence),
+  ];
+  if (points.length === 0) {
+    const message = 'A run of efficiency gives no efficiency.';
+    context.findings.push(
+      readingFinding('missing-field', atValue(path), message, { advice: 'Add points, or load with efficiency or input.' }),
+    );
+  }
+  return points.map((point) => ({ ...conditions, ...point }));
+}
+
+/** A line with its frequency: "230 V 50 Hz"; the voltage is what counts. */
+export function readLine(
+  context: ReadingContext,
+  text: string | undefined,
+  path: DataPath,
+  evidence: EntryEvidence,
+): Fact<'voltage'> | null {
+  if (text === undefined) return null;
+  const withoutFrequency = text.replace(/[\s,/]+\d+(?:[.,]\d+)?\s*Hz\b/iu, (piece) => ' '.repeat(piece.length)).trimEnd();
+  return readFact(context, { text: withoutFrequency, path, evidence }, 'voltage');
+}
+
+function keyedPoints(context: ReadingContext, run: Run, path: DataPath, evidence: EntryEvidence): readonly PointFields[] {
+  return Object.entries(run.points ?? {}).map(([key, value]) => {
+    const at = [...path, 'points', key];
+    const load = readKeyedLoad(context, key, at, evidence);
+    const result = readResult(context, value, at, evidence);
+    const current =
+      load?.quantity.dimension === 'current' ? { ...load, quantity: { ...load.quantity, dimension: 'current' as const } } : null;
+    return {
+      ...NO_FIELDS,
+      ...result,
+      statistic: 'point',
+      load: current === null ? notCurrent(load) : null,
+      current: result.current ?? current,
+      path: at,
+    };
+  });
+}
+
+/** A load in a key: remarks are reported at the key. */
+function readKeyedLoad(
+  context: ReadingContext,
+  key: string,
+  path: DataPath,
+  evidence: EntryEvidence,
+): Fact<(typeof LOAD_DIMENSIONS)[number]> | null {
+  const scratch: ReadingContext = { findings: [], gaps: context.gaps };
+  const load = readAnyFact(scratch, { text: key, path, evidence }, LOAD_DIMENSIONS);
+  if (load === null) {
+    context.findings.push(
+      readingFinding('unreadable-value', atKey(path), `"${key}" is no load.`, {
+        advice: 'Write per cent, amperes, watts or ohms: 25 %, 0.75 A, 15 W, 10 Ω.',
+      }),
+    );
+  }
+  return load;
+}
+
+function notCurrent(load: Fact<(typeof LOAD_DIMENSIONS)[number]> | null): EfficiencyPoint['load'] {
+  if (load === null) return null;
+  const { dimension } = load.quantity;
+  return dimension === 'current' ? null : narrowed(load, dimension);
+}
+
+function narrowed(load: Fact, dimension: 'ratio' | 'power' | 'resistance'): EfficiencyPoint['load'] {
+  if (dimension === 'ratio') return { ...load, quantity: { ...load.quantity, dimension } };
+  if (dimension === 'power') return { ...load, quantity: { ...load.quantity, dimension } };
+  return { ...load, quantity: { ...load.quantity, dimension } };
+}
+
+/** "79.5 %", "17.7 W", "4.998 V 17.7 W", "4.998 V 3 A 17.7 W 84.7 %". */
+function readResult(context: ReadingContext, text: string, path: DataPath, evidence: EntryEvidence): Partial<PointFields> {
+  const single = (['ratio', 'power'] as const).find((dimension) => readQuantity(text, dimension).ok);
+  if (single === 'ratio') return { efficiency: readFact(context, { text, path, evidence }, 'ratio') };
+  if (single === 'power') return { input: readFact(context, { text, path, evidence }, 'power') };
+  const { rating, evidence: known } = readRatingFact(context, { text, path, evidence }, null);
+  const pick = <D extends Dimension>(dimension: D): Fact<D> | null => {
+    const quantity = rating?.quantities.find((candidate) => candidate.dimension === dimension);
+    return quantity === undefined ? null : { quantity: { ...quantity, dimension }, evidence: known, path };
+  };
+  return { efficiency: pick('ratio'), input: pick('power'), measuredOutput: pick('voltage'), current: pick('current') };
+}
+
+function singlePoint(context: ReadingContext, run: Run, path: DataPath, evidence: EntryEvidence): readonly PointFields[] {
+  if (run.efficiency === undefined && run.input === undefined) return [];
+  const load = readAnyFact(context, written(run.load, [...path, 'load'], evidence), LOAD_DIMENSIONS);
+  const current = readFact(context, written(run.current, [...path, 'current'], evidence), 'current');
+  const asCurrent =
+    load?.quantity.dimension === 'current' ? { ...load, quantity: { ...load.quantity, dimension: 'current' as const } } : null;
+  return [
+    {
+      ...NO_FIELDS,
+      statistic: 'point',
+      load: notCurrent(load),
+      current: current ?? asCurrent,
+      input: readFact(context, written(run.input, [...path, 'input'], evidence), 'power'),
+      efficiency: readFact(context, written(run.efficiency, [...path, 'efficiency'], evidence), 'ratio'),
+      path,
+    },
+  ];
+}
+
+function statistics(context: ReadingContext, run: Run, path: DataPath, evidence: EntryEvidence): readonly PointFields[] {
+  return (['average', 'peak'] as const).flatMap((statistic): readonly PointFields[] => {
+    const text = run[statistic];
+    if (text === undefined) return [];
+    const at = [...path, statistic];
+    return [{ ...NO_FIELDS, statistic, efficiency: readFact(context, { text, path: at, evidence }, 'ratio'), path: at }];
+  });
+}

@@ -1,0 +1,20 @@
+import type { LogFile } from './entry.ts';
+import type { EntrySource } from './schema.ts';
+
+/** Reads the logs that stand beside the entry; their rows are read by whoever has the files. */
+export function readLogs(source: EntrySource['logs']): readonly LogFile[] {
+  return Object.entries(source ?? {}).map(([id, value]) => {
+    const fields = typeof value === 'string' ? { file: value } : value;
+    return {
+      id,
+      file: fields.file,
+      columns: fields.columns ?? {},
+      decimal: fields.decimal ?? 'point',
+      port: fields.port ?? null,
+      line: fields.line ?? null,
+      ambient: fields.ambient ?? null,
+      note: fields.note ?? null,
+      path: ['logs', id],
+    };
+  });
+}

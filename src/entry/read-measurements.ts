@@ -1,0 +1,84 @@
+import type { DataPath } from '../diagnostics/finding.ts';
+import type { Dimension } from '../units/dimension.ts';
+import type { MeasuredPoint, MeasuredSubject } from './entry.ts';
+import { listed, readAnyFact, type ReadingContext } from './reading-context.ts';
+import type { EntrySource } from './schema.ts';
+
+type MeasurementsSource = NonNullable<EntrySource['measurements']>;
+type Figures = NonNullable<MeasurementsSource[MeasuredSubject]>;
+type PointFields = Exclude<Extract<Figures, readonly unknown[]>[number], string>;
+
+/** What a subject is measured in, and what the key of its short form says. */
+const SUBJECTS: Readonly<Record<MeasuredSubject, { readonly dimensions: readonly Dimension[]; readonly key: string }>> = {
+  standby: { dimensions: ['power', 'current'], key: 'line' },
+  ripple: { dimensions: ['voltage'], key: 'output' },
+  thermal: { dimensions: ['temperature'], key: 'place' },
+  'touch current': { dimensions: ['current'], key: 'line' },
+  inrush: { dimensions: ['current'], key: 'line' },
+  'hold-up': { dimensions: ['time'], key: 'line' },
+  'pin voltage': { dimensions: ['voltage'], key: 'after' },
+  stress: { dimensions: ['voltage', 'current'], key: 'place' },
+  frequency: { dimensions: ['frequency'], key: 'place' },
+  regulation: { dimensions: ['voltage'], key: 'output' },
+  'sustained power': { dimensions: ['power'], key: 'after' },
+  'delivered energy': { dimensions: ['energy', 'charge'], key: 'output' },
+};
+
+const CONDITIONS = ['port', 'line', 'output', 'at', 'load', 'ambient', 'after', 'emissivity', 'bandwidth'] as const;
+
+/** Reads every figure but efficiency, subject by subject in the order of the format. */
+export function readMeasurements(context: ReadingContext, source: EntrySource['measurements']): readonly MeasuredPoint[] {
+  return subjects().flatMap((subject) => readFigures(context, subject, source?.[subject]));
+}
+
+function subjects(): readonly MeasuredSubject[] {
+  return Object.keys(SUBJECTS).filter((subject): subject is MeasuredSubject => Object.hasOwn(SUBJECTS, subject));
+}
+
+function readFigures(context: ReadingContext, subject: MeasuredSubject, source: Figures | undefined): readonly MeasuredPoint[] {
+  const path = ['measurements', subject];
+  if (source === undefined) return [];
+  if (typeof source === 'string' || Array.isArray(source)) {
+    return listed<string | PointFields>(context, source, path).flatMap(({ item, path: at }) =>
+      typeof item === 'string'
+        ? readPoint(context, subject, { value: item }, at, at)
+        : readPoint(context, subject, item, [...at, 'value'], at),
+    );
+  }
+  return Object.entries(source).flatMap(([key, value]) => {
+    const at = [...path, key];
+    const condition = SUBJECTS[subject].key;
+    return readPoint(context, subject, { value, [condition]: key }, at, at);
+  });
+}
+
+function readPoint(
+  context: ReadingContext,
+  subject: MeasuredSubject,
+  fields: PointFields,
+  valuePath: DataPath,
+  path: DataPath,
+): readonly MeasuredPoint[] {
+  const value = readAnyFact(
+    context,
+    { text: fields.value, path: valuePath, evidence: fields.evidence ?? 'measured' },
+    SUBJECTS[subject].dimensions,
+  );
+  if (value === null) return [];
+  const conditions = CONDITIONS.flatMap((condition): [string, string][] => {
+    const text = fields[condition];
+    return text === undefined ? [] : [[condition, text]];
+  });
+  return [
+    {
+      subject,
+      value,
+      place: fields.place ?? null,
+      conditions: Object.fromEntries(conditions),
+      instrument: fields.instrument ?? null,
+      method: fields.method ?? null,
+      note: fields.note ?? null,
+      path,
+    },
+  ];
+}
