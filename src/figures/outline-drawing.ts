@@ -39,7 +39,7 @@ interface Rect {
 
 /** CSS pixels a millimetre at 1 : 1. */
 const PIXELS_PER_MM = 96 / 25.4;
-const WIDTH = { sheet: 700, phone: 320 } as const;
+const WIDTH = { sheet: 702, phone: 320 } as const;
 
 /**
  * Outline drawing in first angle: front, plan below it, left side to its right; a cylinder shows its end and its side.
@@ -55,8 +55,8 @@ export function outlineDrawing(input: OutlineInput): OutlineDrawing {
 function boxDrawing(input: OutlineInput, body: Extract<DrawnBody, { shape: 'box' }>): OutlineDrawing {
   const sheet = input.layout === 'sheet';
   const [l, w, h] = [body.length.mm, body.width.mm, body.height.mm];
-  const left = sheet ? 46 : 40;
-  const across = WIDTH[input.layout] - left - (sheet ? 170 : 12);
+  const left = 40;
+  const across = WIDTH[input.layout] - left - (sheet ? 122 : 12);
   const scale = statedScale(Math.min(across / (sheet ? l + w : l), 400 / (h + w)));
   const k = scale * PIXELS_PER_MM;
   const front: Rect = { x: left, y: 18, width: l * k, height: h * k };

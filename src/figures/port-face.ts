@@ -17,7 +17,6 @@ const OPENINGS: Readonly<Record<Connector, readonly [number, number]>> = {
   barrel: [5.5, 5.5],
   'captive cable': [4.5, 4.5],
   wireless: [0, 0],
-  terminal: [10, 5],
 };
 
 /** One connector drawn face on, centred at (x, y); `scale` in pixels a millimetre. */
@@ -32,10 +31,6 @@ export function connectorFace(connector: Connector, x: number, y: number, scale:
       `<rect class="med" x="${px(x - w / 2)}" y="${px(y - h / 2)}" width="${px(w)}" height="${px(h)}"/>` +
       `<rect class="solid" x="${px(x - w / 2 + 2.5)}" y="${px(y - h / 2 + 2.5)}" width="${px(w - 5)}" height="${px(h * 0.32)}"/>`
     );
-  }
-  if (connector === 'terminal') {
-    const pole = (side: number): string => `<circle class="thin" cx="${px(x + side * w * 0.25)}" cy="${px(y)}" r="${px(h * 0.28)}"/>`;
-    return `<rect class="med" x="${px(x - w / 2)}" y="${px(y - h / 2)}" width="${px(w)}" height="${px(h)}"/>${pole(-1)}${pole(1)}`;
   }
   const centre = `cx="${px(x)}" cy="${px(y)}"`;
   if (connector === 'barrel') return `<circle class="med" ${centre} r="${px(w / 2)}"/><circle class="solid" ${centre} r="${px(w * 0.18)}"/>`;

@@ -39,9 +39,9 @@ export function lineUp(devices: readonly LineUpDevice[], width: number): { body:
   const gap = 12;
   const total = devices.reduce((sum, device) => sum + device.front.length, 0);
   const tall = Math.max(1, ...devices.map((device) => device.front.height));
-  const scale = Math.min((width - gap * (devices.length - 1)) / Math.max(total, 1), 64 / tall, 1.6);
+  const scale = Math.min((width - 2 - gap * (devices.length - 1)) / Math.max(total, 1), 64 / tall, 1.6);
   const base = Math.ceil(tall * scale) + 4;
-  const pitch = devices.length < 2 ? gap : Math.min(40, (width - total * scale) / (devices.length - 1));
+  const pitch = devices.length < 2 ? gap : Math.min(40, (width - 2 - total * scale) / (devices.length - 1));
   let x = 1;
   const shapes = devices.map((device) => {
     const shape = standing(device, x, base, scale);

@@ -19,8 +19,8 @@ export function stressBar(bar: StressBar): string {
   const at = (ratio: number): string => percent(Math.min(ratio, STRESS_SCALE_END) / STRESS_SCALE_END);
   const track = `<path class="trk" d="M0 11h2000"/>`;
   const rated = `<rect class="one" x="${at(1)}" width="1" height="22"/>`;
-  const body = bar.ratio === null ? `<rect class="hx" y="8" width="${at(1)}" height="6"/>` : measured(bar, bar.ratio, at);
-  const limit = bar.limit === null ? '' : `<svg class="lim" x="${at(bar.limit)}"><path class="halo" d="M0 3v16M-4 3h8"/><path d="M0 3v16M-4 3h8"/></svg>`;
+  const body = bar.ratio === null ? `<rect class="hx" y="6" width="${at(1)}" height="10"/>` : measured(bar, bar.ratio, at);
+  const limit = bar.limit === null ? '' : `<svg class="lim" x="${at(bar.limit)}"><path class="halo" d="M0 2v18M-4 2h8"/><path d="M0 2v18M-4 2h8"/></svg>`;
   return `<svg class="stress" aria-hidden="true">${track}${rated}${body}${limit}</svg>`;
 }
 

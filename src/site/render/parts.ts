@@ -35,7 +35,7 @@ export function partsView(entry: Entry, derived: Derived): string {
 export function partsSentence(entry: Entry): string {
   const pieces = entry.parts.reduce((sum, part) => sum + part.references.length, 0);
   const numbered = entry.parts.reduce((sum, part) => sum + (part.number === null ? 0 : part.references.length), 0);
-  return `${counted(pieces, 'identified part')} in the order power flows, ${numbered} of them with a part number.`;
+  return `${counted(pieces, 'identified part')} in the order power flows, ${numbered === 0 ? 'none' : numbered} of them with a part number.`;
 }
 
 function partGroups(entry: Entry): readonly PartGroup[] {

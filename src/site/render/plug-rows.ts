@@ -3,7 +3,7 @@ import { miniFront } from '../../figures/mini-front.ts';
 import type { Entry, Port } from '../../entry/entry.ts';
 import type { SetRow, ShareMatrix } from '../../sharing/share-matrix.ts';
 import { fixedNumber } from './quantity.ts';
-import { counted, listed } from './words.ts';
+import { counted, countWord, listed, sentenceCase } from './words.ts';
 
 /** One line of advice: which ports to use for a need, what they get, and what to know about it. */
 export interface PlugRow {
@@ -105,5 +105,5 @@ export function matrixSentence(matrix: ShareMatrix): string {
     ...(implied === 0 ? [] : [`${implied} ${implied === 1 ? 'follows' : 'follow'} because ports are alike`]),
     ...(missing === 0 ? [] : [`${missing} ${missing === 1 ? 'is' : 'are'} not known`]),
   ];
-  return `${counted(matrix.ports.length, 'port makes', 'ports make')} ${counted(matrix.rows.length, 'set')}: ${listed(parts)}.`;
+  return `${sentenceCase(countWord(matrix.ports.length))} ${matrix.ports.length === 1 ? 'port makes' : 'ports make'} ${counted(matrix.rows.length, 'set')}: ${listed(parts)}.`;
 }

@@ -2,7 +2,7 @@ import { escapeText } from '../../figures/markup.ts';
 import { formatInterval } from '../../units/format.ts';
 import { isMissing, type Known, type Value } from '../../values/value.ts';
 import { restsOnAssumption } from '../../values/trace.ts';
-import { unitFactor } from './unit-scale.ts';
+import { numberInUnit } from '../../tables/number-in-unit.ts';
 
 /** How a value is to be shown. */
 export interface Showing {
@@ -30,12 +30,18 @@ export function fixedNumber(value: number, decimals: number): string {
 /** The words of a quantity: number, no-break space, unit. */
 export function quantityWords(value: Value, showing: Showing = {}): string {
   if (showing.decimals !== undefined && showing.unit !== undefined) {
-    const number = fixedNumber(value.nominal / unitFactor(showing.unit), showing.decimals);
+    const number = fixedNumber(numberInUnit(value.nominal, value.dimension, showing.unit) ?? value.nominal, showing.decimals);
     return showing.bare === true || showing.unit === '1' ? number : `${number}\u00a0${showing.unit}`;
   }
   const shown = formatInterval(value, value.dimension, showing.unit);
-  const number = showing.interval === true && shown.interval !== null ? shown.interval : shown.number;
+  const number = showing.interval === true && shown.interval !== null && saysMore(shown.interval) ? shown.interval : shown.number;
   return showing.bare === true || shown.unit === '' || shown.unit === '1' ? number : `${number}\u00a0${shown.unit}`;
+}
+
+/** An interval whose two ends print alike is no more than its number. */
+function saysMore(interval: string): boolean {
+  const [low, high] = interval.split(' to ');
+  return low !== high;
 }
 
 /**

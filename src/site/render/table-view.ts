@@ -78,5 +78,6 @@ function valueContent(cell: Extract<Cell, { kind: 'value' }>, column: Column | u
   const unit = cell.unit ?? column?.unit ?? undefined;
   const inHead = column?.unit !== null && column?.unit !== undefined && (cell.unit === undefined || cell.unit === column.unit);
   const text = quantity(cell.value, { ...(unit === undefined ? {} : { unit }), ...(cell.decimals === undefined ? {} : { decimals: cell.decimals }), bare: inHead });
-  return cell.bar === undefined ? text : text + shareBar(cell.bar);
+  const suffix = cell.suffix === undefined ? '' : ` <span class="suffix">${escapeText(cell.suffix)}</span>`;
+  return `${text}${suffix}${cell.bar === undefined ? '' : shareBar(cell.bar)}`;
 }

@@ -1,10 +1,12 @@
 import { escapeText } from '../../figures/markup.ts';
 import { placeProse } from '../../markdown/place-prose.ts';
 import type { PreparedSheet, SiteSettings } from '../../pipeline/prepared.ts';
+import type { Entry } from '../../entry/entry.ts';
 import type { Table } from '../../tables/table.ts';
 import { href } from '../href.ts';
 import { cautionBox, cautionOf } from './caution-box.ts';
 import { correctionList, findingList, findingsSentence } from './findings.ts';
+import { measurementsView } from './measurements.ts';
 import { offersSide, offersView } from './offers.ts';
 import { outlineView } from './outline.ts';
 import { partsSentence, partsView } from './parts.ts';
@@ -34,7 +36,10 @@ interface Part {
 }
 
 /** Tables that a figure zone of its own shows, unless the author has placed them in the text. */
-const OWN_ZONES: ReadonlySet<string> = new Set(['port-share', 'port-shares', 'offers', 'stress', 'parts', 'parts-by-stage', 'findings', 'corrections']);
+const OWN_ZONES: ReadonlySet<string> = new Set(['port-share', 'port-falls', 'offers', 'stress', 'parts', 'parts-by-role', 'computed']);
+
+/** Short tables of figures that stand together in one zone. */
+const SIZE_AND_SUPPLY: ReadonlySet<string> = new Set(['size', 'input', 'stored-energy']);
 
 /** All zones of a teardown in order; a zone without data is left out and the letters close up. */
 export function teardownZones(sheet: PreparedSheet, around: TeardownSurroundings): string {
@@ -94,7 +99,9 @@ function figureZones(sheet: PreparedSheet, around: TeardownSurroundings): readon
         },
     entry.parts.length === 0 || placed('parts') ? null : { title: 'Parts by stage', layout: 'full', side: partsSentence(entry), matter: `${partsView(entry, derived)}<p class="note under">Evidence is that of the rating; ratio and mark are those of the stress table.</p>` },
     sheet.html.trim() === '' ? null : { title: 'On the bench', layout: 'side', side: contents(sheet), matter: `<div class="prose">${prose(sheet, around.base)}</div>` },
-    ...sheet.tables.filter((table) => !OWN_ZONES.has(table.id) && !placed(table.id)).map(tableZone),
+    sizeAndSupplyZone(sheet.tables.filter((table) => SIZE_AND_SUPPLY.has(table.id) && !placed(table.id))),
+    ...sheet.tables.filter((table) => !OWN_ZONES.has(table.id) && !SIZE_AND_SUPPLY.has(table.id) && !placed(table.id)).map(tableZone),
+    measurementsZone(entry),
   ];
 }
 
@@ -106,6 +113,18 @@ function newPlug({ entry }: PreparedSheet): string {
 
 function tableZone(table: Table): Part {
   return { title: table.title, layout: 'side', side: `<p>${escapeText(table.caption)}</p>`, matter: tableView(table) };
+}
+
+/** Size, input and stored energy side by side: short tables with their own captions. */
+function sizeAndSupplyZone(tables: readonly Table[]): Part | null {
+  if (tables.length === 0) return null;
+  const matter = `<div class="side-by-side">${tables.map((table) => `<div>${tableView(table, { caption: 'shown' })}</div>`).join('')}</div>`;
+  return { title: 'Size and supply', layout: 'side', side: '<p>What the box takes up, what it draws, and what it stores. The working is under <em>How it was computed</em>.</p>', matter };
+}
+
+function measurementsZone(entry: Entry): Part | null {
+  const matter = measurementsView(entry);
+  return matter === '' ? null : { title: 'Measurements', layout: 'side', side: '<p>As read on the bench, each with its conditions.</p>', matter };
 }
 
 /** Headings of the text as a list, where there are enough to need one. */

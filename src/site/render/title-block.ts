@@ -15,6 +15,8 @@ interface Field {
   readonly span: 2 | 3 | 6 | 'number' | 'revision' | 'date' | 'author';
   readonly size?: 'large';
   readonly rule?: true;
+  /** Takes the whole width on a phone. */
+  readonly last?: true;
 }
 
 /** Place of a sheet among those of its kind by power density. */
@@ -39,7 +41,7 @@ export function deviceName(entry: Entry): string {
 }
 
 function fieldHtml(field: Field): string {
-  const classes = `f-${field.span}${field.size === 'large' ? ' large' : ''}${field.rule === true ? ' rule' : ''}`;
+  const classes = `f-${field.span}${field.size === 'large' ? ' large' : ''}${field.rule === true ? ' rule' : ''}${field.last === true ? ' last' : ''}`;
   return `<div class="${classes}"><dt>${escapeText(field.label)}</dt><dd>${field.html}</dd></div>`;
 }
 
@@ -99,7 +101,7 @@ function measuredFields({ entry }: PreparedSheet, rank: Rank | null): readonly F
   return [
     { label, html: textOr(best?.efficiency?.quantity.written ?? '', 'not measured'), span: 2, size: 'large' },
     { label: `Standby${at === undefined ? '' : `, ${at}`}`, html: textOr(standby?.value.quantity.written ?? '', 'not measured'), span: 2 },
-    { label: 'Rank by W/cm³', html: rank === null ? dash('nothing to rank') : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span>`, span: 2 },
+    { label: 'Rank by W/cm³', html: rank === null ? dash('nothing to rank') : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span>`, span: 2, last: true },
   ];
 }
 

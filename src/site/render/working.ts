@@ -16,7 +16,7 @@ export function workingView(derived: Derived): string {
   const computed = Object.entries(derived.named).filter(([, known]) => !isMissing(known) && known.origin.evidence === 'computed');
   const withheld = Object.entries(derived.named).filter(([, known]) => isMissing(known));
   const items = computed.map(([name, known]) => workingItem(name, known));
-  const missing = withheld.map(([name, known]) => `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name))}</b></div><div class="w-inputs faded">${isMissing(known) ? escapeText(withheldWords(known)) : ''}</div><div class="w-out faded">withheld</div></li>`);
+  const missing = withheld.map(([name, known]) => `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name.replaceAll('-', ' ')))}</b></div><div class="w-inputs faded">${isMissing(known) ? escapeText(withheldWords(known)) : ''}</div><div class="w-out faded">withheld</div></li>`);
   return `<ul class="working">${items.join('')}${missing.join('')}</ul>`;
 }
 
@@ -34,7 +34,7 @@ function workingItem(name: string, known: Known): string {
   const nominal = quantityWords(known);
   const spread = interval === nominal ? '' : `<p class="note q">${escapeText(interval)}</p>`;
   return (
-    `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name))}</b><p class="note">${link}</p></div>` +
+    `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name.replaceAll('-', ' ')))}</b><p class="note">${link}</p></div>` +
     `<ul class="w-inputs">${Object.entries(inputs).map(([key, input]) => inputLine(formula, key, input)).join('')}</ul><div class="w-out">${quantity(known)}${spread}${assumption}</div></li>`
   );
 }
