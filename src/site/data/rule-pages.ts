@@ -1,4 +1,3 @@
-import { sourceInWords } from '../../checks/finding-of.ts';
 import { CHECKS } from '../../checks/index.ts';
 import type { Severity } from '../../diagnostics/finding.ts';
 import { READING_RULES } from '../../entry/reading-rules.ts';
@@ -41,7 +40,7 @@ export function ruleGroups(): readonly RuleGroup[] {
 }
 
 function withSource(rule: SourcedRule): RulePage {
-  return { ...plain(rule), source: sourceInWords(rule.source), standing: rule.source.standing, url: rule.source.url ?? null };
+  return { ...plain(rule), source: [rule.source.title, rule.source.section].filter((words) => words !== '').join(', '), standing: rule.source.standing, url: rule.source.url ?? null };
 }
 
 function plain({ id, title, severity, why, advice }: Omit<RulePage, 'source' | 'standing' | 'url'>): Omit<RulePage, 'source' | 'standing' | 'url'> {

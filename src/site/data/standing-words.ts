@@ -1,4 +1,4 @@
-import type { Standing } from '../../values/value.ts';
+import type { Source, Standing } from '../../values/value.ts';
 
 const WORDS: Readonly<Record<Standing, string>> = {
   read: 'read in the source itself',
@@ -7,7 +7,7 @@ const WORDS: Readonly<Record<Standing, string>> = {
   'common practice': 'common practice, no published source',
 };
 
-/** What the standing of a source means, in words for readers. */
-export function standingWords(standing: Standing): string {
-  return WORDS[standing];
+/** What the standing of a source means, in words for readers; null where its title says it already. */
+export function standingWords({ title, standing }: Pick<Source, 'title' | 'standing'>): string | null {
+  return standing === 'common practice' && title.toLowerCase().startsWith('common practice') ? null : WORDS[standing];
 }

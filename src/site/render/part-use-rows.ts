@@ -7,8 +7,8 @@ const NOT_FOUND = '<span class="faded">– none found</span>';
 const NOT_MARKED = '<span class="faded">– not marked</span>';
 
 /**
- * Rows of the table of a part's uses, as text: a part of many sheets has thousands of them, and rows made by components took five
- * times as long.
+ * Rows of the table of a part’s uses, as text and not as components: a part of many sheets has thousands of them, and the page is
+ * made for each of its pages.
  */
 export function partUseRows(uses: readonly PartUse[], withMaker: boolean): string {
   return uses.map((use) => rowOf(use, withMaker)).join('');
