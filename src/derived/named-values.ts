@@ -1,4 +1,6 @@
 import type { Entry } from '../entry/entry.ts';
+import { bulkCapacitancePerWatt } from '../formulas/bulk/bulk-capacitance-per-watt.ts';
+import { applyFormula } from '../values/apply-formula.ts';
 import { missing } from '../values/missing.ts';
 import type { Known } from '../values/value.ts';
 import { batteryEnergyOf } from './battery-energy-of.ts';
@@ -23,6 +25,7 @@ export function namedValues(
     'low-line': input.lowLine,
     'input-current': input.inputCurrent,
     'bulk-capacitance': bulk.capacitance,
+    'bulk-per-watt': applyFormula(bulkCapacitancePerWatt, { capacitance: bulk.capacitance, power: ratedPower }),
     'bulk-voltage': bulk.voltage,
     'stored-energy': bulk.energy,
     'bleed-resistance': bulk.bleed,

@@ -1,5 +1,6 @@
 import type { Port } from '../entry/entry.ts';
 import { electricPower } from '../formulas/energy/electric-power.ts';
+import { nominalPpsVolts } from '../usb-pd/offer-watts.ts';
 import type { Offer } from '../usb-pd/offer.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { applyFormula } from '../values/apply-formula.ts';
@@ -16,7 +17,7 @@ export function offeredVoltage(port: Port): Known<'voltage'> {
   return largest(voltages) ?? missing(`no offer of ${port.id} known`, [`offers of ${port.id}`]);
 }
 
-/** Power of the strongest offer of a port. PPS and AVS ranges count only where there is no fixed offer: they may exceed the rating. */
+/** Power of the strongest offer of a port. Adjustable ranges count only where there is no fixed offer, PPS at its nominal voltage. */
 export function offeredPower(port: Port): Known<'power'> {
   const contracts = port.offers.flatMap((offer) => contractPower(offer, port));
   const adjustable = port.offers.flatMap((offer) => adjustablePower(offer, port));
@@ -48,7 +49,7 @@ function contractPower(offer: Offer, port: Port): readonly Known<'power'>[] {
 }
 
 function adjustablePower(offer: Offer, port: Port): readonly Known<'power'>[] {
-  if (offer.kind === 'PPS') return [product(offer, port, offer.maxVolts, offer.amps)];
+  if (offer.kind === 'PPS') return [product(offer, port, nominalPpsVolts(offer.maxVolts), offer.amps)];
   if (offer.kind !== 'SPR AVS') return [];
   return offer.ampsTo20V === null ? [product(offer, port, 15, offer.ampsTo15V)] : [product(offer, port, 20, offer.ampsTo20V)];
 }

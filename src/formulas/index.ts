@@ -1,4 +1,5 @@
 import type { Formula } from '../values/formula.ts';
+import { bulkCapacitancePerWatt } from './bulk/bulk-capacitance-per-watt.ts';
 import { holdUpCapacitance } from './bulk/hold-up-capacitance.ts';
 import { holdUpEndVoltage } from './bulk/hold-up-end-voltage.ts';
 import { holdUpTime } from './bulk/hold-up-time.ts';
@@ -37,6 +38,7 @@ import { voltageStressRatio } from './stress/voltage-stress-ratio.ts';
 
 /** Every formula, by subject folder and then by name. A test compares this list with the folders. */
 export const FORMULAS: readonly Formula[] = [
+  bulkCapacitancePerWatt,
   holdUpCapacitance,
   holdUpEndVoltage,
   holdUpTime,

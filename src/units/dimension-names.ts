@@ -31,6 +31,7 @@ export const DIMENSION_NAMES: Readonly<Record<Dimension, DimensionName>> = {
   ratio: { phrase: 'a ratio', units: '%', isSigned: true },
   'power density': { phrase: 'a power density', units: 'W/cm³ or W/in³', isSigned: false },
   'specific power': { phrase: 'a specific power', units: 'W/kg', isSigned: false },
+  'capacitance per power': { phrase: 'a capacitance per watt', units: 'µF/W', isSigned: false },
   'melting integral': { phrase: 'a melting integral', units: 'A²s', isSigned: false },
   'heat flux': { phrase: 'a heat flux', units: 'W/m²', isSigned: false },
 };

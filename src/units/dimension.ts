@@ -23,6 +23,7 @@ export const SI_UNITS = {
   ratio: '1',
   'power density': 'W/m³',
   'specific power': 'W/kg',
+  'capacitance per power': 'F/W',
   'melting integral': 'A²s',
   'heat flux': 'W/m²',
 } as const;

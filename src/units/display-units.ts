@@ -24,6 +24,7 @@ const LADDERS: Readonly<Record<Dimension, readonly string[]>> = {
   ratio: ['%'],
   'power density': ['W/cm³'],
   'specific power': ['W/kg'],
+  'capacitance per power': ['µF/W'],
   'melting integral': ['A²s'],
   'heat flux': ['W/m²'],
 };

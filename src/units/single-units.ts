@@ -94,6 +94,7 @@ export const SINGLE_UNITS: readonly SingleUnit[] = [
   { dimension: 'specific power', symbol: 'W/g', spellings: per(WATTS, ['g']), exponent: 3 },
   { dimension: 'specific power', symbol: 'W/oz', spellings: per(WATTS, ['oz']), factor: 1 / 28.349523125, exponent: 3, system: 'imperial' },
   { dimension: 'specific power', symbol: 'W/lb', spellings: per(WATTS, ['lb']), factor: 1 / 0.45359237, system: 'imperial' },
+  { dimension: 'capacitance per power', symbol: 'µF/W', spellings: per(['µF', 'uF'], WATTS), exponent: -6 },
   {
     dimension: 'melting integral',
     symbol: 'A²s',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { bulkCapacitancePerWatt } from '../../src/formulas/bulk/bulk-capacitance-per-watt.ts';
 import { storedEnergy } from '../../src/formulas/bulk/stored-energy.ts';
 import { yCapacitorCurrent } from '../../src/formulas/capacitor/y-capacitor-current.ts';
 import { electricPower } from '../../src/formulas/energy/electric-power.ts';
@@ -66,6 +67,10 @@ describe('65 W active-clamp adapter board', () => {
     const reverse = rectifierReverseVoltage.compute({ input: peak, turnsRatio: ratio, output: 20 });
     expectPublished(reverse, rectifierVolts, 'voltage');
     expectPublished(voltageStressRatio.compute({ stress: reverse, rating: 150 }), rectifierShare, 'ratio');
+  });
+
+  it('holds 1.26 µF for each watt', () => {
+    expectPublished(bulkCapacitancePerWatt.compute({ capacitance: 82e-6, power: 65 }), '1.26 µF/W', 'capacitance per power');
   });
 
   it('passes 159 µA at 230 V 50 Hz and 219 µA at 264 V 60 Hz through its Y capacitor', () => {
