@@ -2,17 +2,20 @@
 export interface ExampleLine {
   readonly number: number;
   readonly text: string;
-  /** Whether the example's rule reports this line. */
+  /** Whether the example's rule must report this line. */
   readonly reported: boolean;
 }
 
-/** Mark at the end of a line that its rule must report: a comment of YAML, or of HTML in the text. */
-const MARK = /\s*(?:#\s*reported\b.*|<!--\s*reported\b.*?-->)\s*$/;
+/** Mark at the end of a line that a rule must report: a comment of YAML in the data, one of HTML in the text. */
+const MARK = /\s*(?:# |<!-- )finding: (?<rule>[a-z0-9-]+)(?: -->)?$/;
 
-/** Cuts an example entry into lines; the marks of reported lines are taken off, as an author's file has none. */
-export function exampleLines(text: string): readonly ExampleLine[] {
+/** Cuts the example entry of a rule into lines; the marks are taken off, as an author's file has none. */
+export function exampleLines(text: string, rule: string): readonly ExampleLine[] {
   return text
     .replace(/\n$/, '')
     .split('\n')
-    .map((line, index) => ({ number: index + 1, text: line.replace(MARK, ''), reported: MARK.test(line) }));
+    .map((line, index) => {
+      const mark = MARK.exec(line);
+      return { number: index + 1, text: mark === null ? line : line.slice(0, mark.index), reported: mark?.groups?.['rule'] === rule };
+    });
 }

@@ -6,5 +6,5 @@ const TEXTS: Readonly<Record<string, string>> = import.meta.glob<string>('../../
 /** Lines of the example entry of a rule, the reported ones marked; null for a rule that has none. */
 export function ruleExample(rule: string): readonly ExampleLine[] | null {
   const text = TEXTS[`../../checks/examples/${rule}.md`];
-  return text === undefined ? null : exampleLines(text);
+  return text === undefined ? null : exampleLines(text, rule);
 }
