@@ -13,3 +13,11 @@ export const MONO_REPERTOIRE =
 
 /** Signs that neither text face has: direct current, diameter, earth, alternating current, half-moon of mixed current. */
 export const SYMBOL_REPERTOIRE = '⎓⌀⏚⏦⌁⏻⏼⚠⚡';
+
+/**
+ * Characters of formulas. A browser draws a single letter of MathML in the italic letters of mathematics, which are code points of their
+ * own; upright words and digits are the common ones.
+ */
+export const MATHS_REPERTOIRE =
+  codePoints([0x20, 0x7e], [0x391, 0x3a9], [0x3b1, 0x3c9], [0x1d434, 0x1d467], [0x1d6e2, 0x1d71b]) +
+  '\u00a0\u2002\u2003\u2009\u200aℎ−±×·÷√∑∏∫∂∞≈≠≤≥→ℓ′^ˆ¯˜';

@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { AstroIntegration } from 'astro';
 import subsetFont from 'subset-font';
-import { MONO_REPERTOIRE, SYMBOL_REPERTOIRE } from './repertoire.ts';
+import { MATHS_REPERTOIRE, MONO_REPERTOIRE, SYMBOL_REPERTOIRE } from './repertoire.ts';
 
 const require = createRequire(import.meta.url);
 
@@ -53,6 +53,14 @@ const FACES: readonly Face[] = [
     weight: 400,
     style: 'normal',
     keep: SYMBOL_REPERTOIRE,
+    range: null,
+  },
+  {
+    file: '@fontsource/noto-sans-math/files/noto-sans-math-latin-400-normal.woff2',
+    family: 'Seamline Maths',
+    weight: 400,
+    style: 'normal',
+    keep: MATHS_REPERTOIRE,
     range: null,
   },
 ];
