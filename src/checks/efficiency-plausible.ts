@@ -27,8 +27,8 @@ function check({ entry }: CheckInput): Finding[] {
   return entry.efficiency.flatMap((point) => {
     const known = point.of === null ? efficiencyOf(point) : null;
     if (known === null || known.ratio <= most) return [];
-    const limit = known.ratio > 1 ? 'more comes out than goes in' : 'above 97 % from plug to port: the efficiency of one stage?';
-    return [findingOf(RULE, atKey(...point.path), { message: `${known.words}: ${limit}.` })];
+    const limit = known.ratio > 1 ? 'more comes out than goes in.' : 'above 97 % from plug to port. Is it the efficiency of one stage?';
+    return [findingOf(RULE, atKey(...point.path), { message: `${known.words}: ${limit}` })];
   });
 }
 

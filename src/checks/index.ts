@@ -16,7 +16,6 @@ import { markedAgainstMeasured } from './marked-against-measured.ts';
 import { massPlausible } from './mass-plausible.ts';
 import { nameplateInputPlausible } from './nameplate-input-plausible.ts';
 import { offersAgainstRatedPower } from './offers-against-rated-power.ts';
-import { openMeterVoltage } from './open-meter-voltage.ts';
 import { outputCapacityPlausible } from './output-capacity-plausible.ts';
 import { partValuePlausible } from './part-value-plausible.ts';
 import { photoDescription } from './photo-description.ts';
@@ -66,7 +65,6 @@ export const CHECKS: readonly Check[] = [
   xCapacitorClass,
   barrierCapacitorClass,
   yCapacitorCurrentHigh,
-  openMeterVoltage,
   partValuePlausible,
   preferredValues,
   markedAgainstMeasured,

@@ -26,7 +26,7 @@ function check({ entry, derived }: CheckInput): Finding[] {
   return (derived.shares?.rows ?? []).flatMap((row) => {
     const pool = row.standing === 'known' ? poolThatFits(row, total.high) : null;
     if (pool === null || row.path === null || row.sum === null) return [];
-    const message = `${row.key} adds up to ${rounded(row.sum.nominal)} W of ${rounded(total.nominal)} W, and fits if ${pool.join(' and ')} draw on one pool.`;
+    const message = `${row.key} adds up to ${rounded(row.sum.nominal)} W, above the total of ${rounded(total.nominal)} W; it fits if ${pool.join(' and ')} draw on one pool.`;
     return [findingOf(RULE, atValue(...row.path), { message, subject: row.key })];
   });
 }

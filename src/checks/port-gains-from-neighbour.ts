@@ -15,8 +15,10 @@ const RULE: Rule = {
 
 export const portGainsFromNeighbour: Check = { ...RULE, check };
 
-function check({ derived }: CheckInput): Finding[] {
-  const known = (derived.shares?.rows ?? []).filter((row) => row.standing === 'known');
+/** Rows of the author only: a share above the limit that a port states for itself has its own rule. */
+function check({ entry, derived }: CheckInput): Finding[] {
+  const limits = new Set(entry.ports.flatMap((port) => (port.power === null ? [] : [port.power.path.join('.')])));
+  const known = (derived.shares?.rows ?? []).filter((row) => row.path !== null && !limits.has(row.path.join('.')));
   return known.flatMap((larger) => larger.shares.flatMap((share) => findingFor(share, larger, known)));
 }
 

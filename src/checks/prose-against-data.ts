@@ -58,13 +58,25 @@ const METRES: Readonly<Record<string, number>> = { mm: 1e-3, cm: 1e-2, in: 25.4e
 function sizesIn(sentence: string, entry: Entry): Contradiction[] {
   const size = entry.body.size?.size;
   if (size?.shape !== 'box') return [];
-  const own = size.edges.map((edge) => edge.nominal).sort((one, other) => one - other);
+  const own = size.edges.map((edge) => edge.nominal);
   return [...sentence.matchAll(SIZE)].flatMap((match) => {
     const unit = METRES[match[4] ?? 'mm'] ?? 1e-3;
-    const edges = [match[1], match[2], match[3]].map((edge) => numberOf(edge) * unit).sort((one, other) => one - other);
-    const same = edges.filter((edge, place) => Math.abs(edge - (own[place] ?? 0)) <= (own[place] ?? 0) * 0.02).length;
+    const same = sharedEdges(
+      [match[1], match[2], match[3]].map((edge) => numberOf(edge) * unit),
+      own,
+    );
     return same === 0 || same === 3 ? [] : [contradiction(match, `${match[0]} in the text, ${size.written} in the data.`)];
   });
+}
+
+/** How many edges of a box are edges of another, each used once, within 2 % as millimetres and inches of one object differ. */
+function sharedEdges(edges: readonly number[], own: readonly number[]): number {
+  let left = [...own];
+  for (const edge of edges) {
+    const match = left.find((other) => Math.abs(edge - other) <= other * 0.02);
+    if (match !== undefined) left = left.filter((_, place) => place !== left.indexOf(match));
+  }
+  return own.length - left.length;
 }
 
 const RATED =

@@ -2,7 +2,8 @@ import type { Finding } from '../diagnostics/finding.ts';
 import type { Value } from '../values/value.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atKey, commonPractice, findingOf } from './finding-of.ts';
-import { judgedStresses, stressInWords } from './stress-findings.ts';
+import { safetyClassesOf } from './safety-class.ts';
+import { exceedsRating, judgedStresses, stressInWords } from './stress-findings.ts';
 
 const RULE: Rule = {
   id: 'rating-exceeded',
@@ -18,8 +19,10 @@ export const ratingExceeded: Check = { ...RULE, check };
 /** Certain only where the whole interval is above the rating and nothing in it was assumed or remembered. */
 function check(input: CheckInput): Finding[] {
   return judgedStresses(input, null).flatMap((judged) => {
-    if (judged.ratio.low <= 1) return [];
     const { part } = judged;
+    // A capacitor across the line without X class is one fault and has its own rule.
+    const unclassed = part.role === 'x-capacitor' && safetyClassesOf(part).length === 0;
+    if (unclassed || !exceedsRating(judged)) return [];
     const certain = !restsOnAssumption(judged.ratio);
     const message = `${stressInWords(judged)}: above its rating${certain ? '' : ', if what was assumed holds'}.`;
     return [

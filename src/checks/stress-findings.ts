@@ -35,18 +35,23 @@ export function judgedStresses({ entry, derived }: CheckInput, classes: readonly
 export function marginFindings(rule: Rule, input: CheckInput, classes: readonly PartClass[]): Finding[] {
   return judgedStresses(input, classes).flatMap((judged) => {
     const { row, part, ratio } = judged;
-    if (row.limit === null || ratio.low > 1 || (row.verdict !== 'over' && row.verdict !== 'straddles')) return [];
+    if (row.limit === null || exceedsRating(judged) || (row.verdict !== 'over' && row.verdict !== 'straddles')) return [];
     const over = row.verdict === 'over';
     const verb = over ? 'is above' : 'may be above';
-    const message = `${stressInWords(judged)}, which ${verb} the limit of ${rounded(row.limit)} (policy ${row.policy}).`;
+    const message = `${stressInWords(judged)}, which ${verb} the limit of ${row.limit.toFixed(2)} (policy ${row.policy}).`;
     return [findingOf(rule, atKey(...part.path), { message, severity: over ? 'warning' : 'note', subject: part.references.join(', ') })];
   });
 }
 
-/** "C5: voltage 373 V of 400 V, ratio 0.93". */
+/** Above the rating at its whole interval; a policy may accept a little more, as for safety capacitors at high line. */
+export function exceedsRating({ row, ratio }: JudgedStress): boolean {
+  return ratio.low > Math.max(1, row.limit ?? 1);
+}
+
+/** "C5: voltage 373 V on a rating of 400 V, ratio 0.93". */
 export function stressInWords({ row, part, stress, rating, ratio }: JudgedStress): string {
   const spread = ratio.high - ratio.low > 0.005 ? ` (${ratio.low.toFixed(2)} to ${ratio.high.toFixed(2)})` : '';
-  return `${part.references.join(', ')}: ${row.quantity} ${amount(stress)} of ${amount(rating)}, ratio ${ratio.nominal.toFixed(2)}${spread}`;
+  return `${part.references.join(', ')}: ${row.quantity} ${amount(stress)} on a rating of ${amount(rating)}, ratio ${ratio.nominal.toFixed(2)}${spread}`;
 }
 
 function amount(value: Value): string {
