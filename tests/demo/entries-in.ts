@@ -4,6 +4,7 @@ import { runChecks } from '../../src/checks/run-checks.ts';
 import { derive } from '../../src/derived/derive.ts';
 import type { Derived } from '../../src/derived/derived.ts';
 import type { Finding } from '../../src/diagnostics/finding.ts';
+import { answerFor } from '../../src/entry/answer-for.ts';
 import type { Entry } from '../../src/entry/entry.ts';
 import { parseFrontmatter } from '../../src/entry/parse-frontmatter.ts';
 import { readEntry } from '../../src/entry/read-entry.ts';
@@ -48,6 +49,18 @@ export function bySlug(entries: readonly CheckedEntry[], slug: string): CheckedE
 export function saidOf({ findings }: CheckedEntry, severities: readonly Finding['severity'][]): readonly string[] {
   return findings
     .filter((finding) => severities.includes(finding.severity))
-    .map((finding) => (finding.subject === undefined ? finding.rule : `${finding.rule} at ${finding.subject}`))
+    .map(nameOf)
     .sort();
+}
+
+/** The same, of those that the author answers in the entry. */
+export function answeredIn({ entry, findings }: CheckedEntry): readonly string[] {
+  return findings
+    .filter((finding) => answerFor(entry, finding) !== null)
+    .map(nameOf)
+    .sort();
+}
+
+function nameOf(finding: Finding): string {
+  return finding.subject === undefined ? finding.rule : `${finding.rule} at ${finding.subject}`;
 }

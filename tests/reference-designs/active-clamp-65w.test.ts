@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readSize } from '../../src/units/read-size.ts';
-import { amperesOf, claimed, CUBIC_INCH, design, known, offeredWatts, rowsAt } from './designs.ts';
+import { claimed, CUBIC_INCH, design, known, offeredWatts, rowsAt } from './designs.ts';
 import { expectPrinted } from './prints-as.ts';
 
 // Texas Instruments, TIDA-01622 design guide, TIDUDW2, February 2018.
@@ -56,9 +56,9 @@ describe('the 65 W active-clamp design', () => {
   test('each row of tables 4 to 7 is its volts times its amperes over its watts, to 0.005 points', () => {
     expect(entry.efficiency.length).toBe(20);
     for (const point of entry.efficiency) {
-      const { measuredOutput, input, efficiency } = point;
-      if (measuredOutput === null || input === null || efficiency === null) throw new Error('a row is not whole');
-      const ratio = (measuredOutput.quantity.nominal * amperesOf(point)) / input.quantity.nominal;
+      const { measuredOutput, current, input, efficiency } = point;
+      if (measuredOutput === null || current === null || input === null || efficiency === null) throw new Error('a row is not whole');
+      const ratio = (measuredOutput.quantity.nominal * current.quantity.nominal) / input.quantity.nominal;
       expect(Math.abs(ratio - efficiency.quantity.nominal)).toBeLessThan(0.00005);
     }
   });

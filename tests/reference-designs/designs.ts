@@ -28,7 +28,11 @@ export function offeredWatts(entry: Entry, port: string): readonly number[] {
 }
 
 /** A stated result by what it is of and its basis or place. @throws where no such claim stands. */
-export function claimed(entry: Entry, of: string, more: { readonly basis?: string; readonly where?: string; readonly line?: string; readonly output?: string } = {}): number {
+export function claimed(
+  entry: Entry,
+  of: string,
+  more: { readonly basis?: string; readonly where?: string; readonly line?: string; readonly output?: string } = {},
+): number {
   const found = entry.claims.find(
     (claim) =>
       claim.of === of &&
@@ -44,11 +48,4 @@ export function claimed(entry: Entry, of: string, more: { readonly basis?: strin
 /** Rows of one set voltage, in the order written. */
 export function rowsAt(entry: Entry, volts: number): readonly EfficiencyPoint[] {
   return entry.efficiency.filter((point) => point.output?.quantity.nominal === volts);
-}
-
-/** Current of a row, wherever it stands. */
-export function amperesOf(point: EfficiencyPoint): number {
-  const fact = point.current ?? (point.load?.quantity.dimension === 'current' ? point.load : null);
-  if (fact === null) throw new Error('no current');
-  return fact.quantity.nominal;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { saidOf } from '../demo/entries-in.ts';
+import { answeredIn, saidOf } from '../demo/entries-in.ts';
 import { claimed, CUBIC_INCH, design, DESIGNS, known, offeredWatts } from './designs.ts';
 import { expectPrinted, roundsTo } from './prints-as.ts';
 
@@ -8,8 +8,10 @@ describe('every published design is read whole', () => {
     expect(DESIGNS.length).toBe(32);
   });
 
-  test.each(DESIGNS)('$slug gives no error', (sheet) => {
-    expect(saidOf(sheet, ['error'])).toEqual([]);
+  // Only the bill of material of TIDA-01622 leaves out something that a mains unit must have: the class of its Y capacitor.
+  test.each(DESIGNS)('$slug gives no error that its entry does not answer', (sheet) => {
+    expect(saidOf(sheet, ['error'])).toEqual(answeredIn(sheet));
+    expect(answeredIn(sheet)).toEqual(sheet.slug === 'tida-01622-65w-acf' ? ['barrier-capacitor-class at CY1'] : []);
   });
 
   test.each(DESIGNS)('$slug names its document', ({ entry }) => {
@@ -41,9 +43,12 @@ describe('volts times amperes against the rating that is printed', () => {
     expect(offeredWatts(design(slug).entry, port)).toEqual(watts);
   });
 
-  test.each(['der-820-20w', 'der-533-20w', 'um10465-150w', 'um10391-90w'])('%s: a rating rounded by no more than 1 %% is not reproached', (slug) => {
-    expect(saidOf(design(slug), ['error', 'warning'])).toEqual([]);
-  });
+  test.each(['der-820-20w', 'der-533-20w', 'um10465-150w', 'um10391-90w'])(
+    '%s: a rating rounded by no more than 1 %% is not reproached',
+    (slug) => {
+      expect(saidOf(design(slug), ['error', 'warning'])).toEqual([]);
+    },
+  );
 
   test('two ports at 5.17 V and 3 A are 15.51 W each and 31.02 W together (TIDT200)', () => {
     expect(offeredWatts(design('tidt200-car-2x5v').entry, 'C1')).toEqual([15.51]);
