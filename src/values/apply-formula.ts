@@ -4,6 +4,8 @@ import { joinMissing, missing } from './missing.ts';
 import { EXACT_DIGITS, supportedDigits } from './supported-digits.ts';
 import { isMissing, type Known, type Missing, type Value } from './value.ts';
 
+const NOMINAL_DIGITS = 3;
+
 type Dimensions = Readonly<Record<string, Dimension>>;
 type Numbers<I> = { readonly [K in keyof I]: number };
 
@@ -51,12 +53,23 @@ function outside(formula: Pick<Formula, 'title' | 'validity'>): Missing {
   return missing(`${formula.title} has no finite result for these inputs${limits}`);
 }
 
-/** Digits of the least certain input; constants that are exact by convention do not count. */
+/**
+ * Digits of the least certain input. Not counted: constants that are exact by convention, and inputs that were read with an
+ * interval or assumed as one, since the interval of the result speaks for them (0.05 V ± 0.05 V added to 44.8 V must not cost
+ * it its digits).
+ */
 function digitsOf(values: readonly (readonly [string, Value])[]): number {
-  const counted = values.map(([, value]) => value).filter((value) => !isExact(value));
-  return counted.length > 0 ? Math.min(...counted.map((value) => value.significant)) : EXACT_DIGITS;
+  const counted = values.map(([, value]) => value).filter((value) => value.origin.evidence === 'computed' || isReadPoint(value));
+  return counted.length > 0 ? Math.min(...counted.map(digitsOfInput)) : EXACT_DIGITS;
 }
 
-function isExact(value: Value): boolean {
-  return value.origin.evidence === 'assumed' && value.low === value.high;
+function isReadPoint(value: Value): boolean {
+  return value.origin.evidence !== 'assumed' && value.low === value.high;
+}
+
+/** What is printed, marked or in a datasheet is a nominal value ("65 W", "4 A") and good to three digits; a measurement is not. */
+function digitsOfInput(value: Value): number {
+  const { evidence } = value.origin;
+  const isNominal = evidence === 'printed' || evidence === 'marked' || evidence === 'datasheet';
+  return isNominal ? Math.max(NOMINAL_DIGITS, value.significant) : value.significant;
 }

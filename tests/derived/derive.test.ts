@@ -85,6 +85,16 @@ describe('mains side', () => {
     expect(published(of(inputCurrent).nominal, '5.6 A', 'current').agrees).toBe(true);
   });
 
+  it('takes the power that a car charger gives at its lowest input', () => {
+    const entry = anEntry(supply('DC', '12-24 V', null), [outputPort('C1', '140 W')]);
+    const steps = [
+      { from: quantity('12 V', 'voltage'), power: quantity('100 W', 'power') },
+      { from: quantity('20 V', 'voltage'), power: quantity('140 W', 'power') },
+    ];
+    const { inputCurrent } = derive({ ...entry, nameplate: { ...entry.nameplate, totalAtInput: steps } }).input;
+    expect(published(of(inputCurrent).nominal, '9.26 A', 'current').agrees).toBe(true);
+  });
+
   it('assumes another power factor with a PFC than without', () => {
     const without = of(derive(anEntry(MAINS, [outputPort('C1', '100 W')])).input.inputCurrent);
     const shaped = anEntry(MAINS, [outputPort('C1', '100 W')], { stages: [stage('pfc', 'boost-pfc')] });

@@ -75,6 +75,16 @@ describe('parts before the bulk', () => {
   });
 });
 
+describe('fuse of a direct supply', () => {
+  it('gets no room above its voltage, and no current behind a battery', () => {
+    const parts = [part('F1', 'input-fuse', 'input', '10 A 24 V')];
+    const car = anEntry(supply('DC', '12-24 V', null), [portWith('C1', [20, 3])], { parts });
+    expect(rowOf(car, 'F1', 'supply voltage')).toMatchObject({ limit: 1, verdict: 'within' });
+    const bank = { ...car, stages: [stage('pack', 'battery-pack')] };
+    expect(rowOf(bank, 'F1', 'input current')).toMatchObject({ verdict: 'withheld' });
+  });
+});
+
 describe('boost PFC and LLC half bridge', () => {
   const stages = [
     stage('pfc', 'boost-pfc', BUS),

@@ -4,6 +4,7 @@ import { storedEnergy } from '../../src/formulas/bulk/stored-energy.ts';
 import { holdUpTime } from '../../src/formulas/bulk/hold-up-time.ts';
 import { rcDischargeTime } from '../../src/formulas/capacitor/rc-discharge-time.ts';
 import { powerDensity } from '../../src/formulas/energy/power-density.ts';
+import { centreTapReverseVoltage } from '../../src/formulas/rectifier/centre-tap-reverse-voltage.ts';
 import { FORMULAS } from '../../src/formulas/index.ts';
 import { applyFormula } from '../../src/values/apply-formula.ts';
 import { assume } from '../../src/values/assume.ts';
@@ -30,6 +31,21 @@ describe('applying a formula to values', () => {
   it('gives no more digits than the least certain input', () => {
     const inputs = { power: measuredValue('power', 65, 65, 65, 2), volume: measuredValue('volume', 33.2e-6, 33.2e-6, 33.2e-6, 5) };
     expect(applyFormula(powerDensity, inputs)).toMatchObject({ significant: 2 });
+  });
+
+  it('takes a printed number as nominal: "65 W" is good to three digits', () => {
+    const printed = {
+      ...measuredValue('power', 65, 65, 65, 2),
+      origin: { evidence: 'printed', written: '65 W', at: 'nameplate' },
+    } as const;
+    const inputs = { power: printed, volume: measuredValue('volume', 33.2e-6, 33.2e-6, 33.2e-6, 5) };
+    expect(applyFormula(powerDensity, inputs)).toMatchObject({ significant: 3 });
+  });
+
+  it('lets the interval speak for an input that has one: 2 × (22.4 V + 0 to 0.1 V) is 44.9 V', () => {
+    const drop = assume('voltage', 0, 0.05, 0.1, 'drop', SOURCE);
+    const reverse = applyFormula(centreTapReverseVoltage, { output: measuredValue('voltage', 22.4, 22.4, 22.4, 3), drop });
+    expect(reverse).toMatchObject({ significant: 3 });
   });
 
   it('gives no more digits than the interval supports', () => {

@@ -1,5 +1,6 @@
 import type { Part } from '../../entry/entry.ts';
 import type { StressRow } from '../derived.ts';
+import { DIRECT_SUPPLY_FUSE } from '../../standards/derating/policy.ts';
 import { fittedParts } from '../fitted-parts.ts';
 import { quantitiesOf, ratingOf } from '../part-rating.ts';
 import { judgeCurrent, judgeVoltage } from './judge.ts';
@@ -19,9 +20,10 @@ export function mainsParts(given: StressInput): readonly StressRow[] {
 }
 
 /** A fuse's rated voltage is that of its supply: alternating unless it is marked for direct voltage only. */
-function fuseRows(part: Part, { input, policy }: StressInput): readonly StressRow[] {
+function fuseRows(part: Part, { entry, input, policy }: StressInput): readonly StressRow[] {
+  const partClass = entry.nameplate.input?.kind === 'DC' ? DIRECT_SUPPLY_FUSE : 'fuse';
   return [
-    judgeVoltage({ part, quantity: 'supply voltage', stress: input.highLine, rating: ratingOf(part, 'voltage') }, policy),
+    judgeVoltage({ part, quantity: 'supply voltage', stress: input.highLine, rating: ratingOf(part, 'voltage'), partClass }, policy),
     judgeCurrent({ part, quantity: 'input current', stress: input.inputCurrent, rating: ratingOf(part, 'current') }, policy),
   ];
 }

@@ -1,5 +1,5 @@
 import type { Source } from '../../values/value.ts';
-import type { DeratingPolicy } from './policy.ts';
+import { DIRECT_SUPPLY_FUSE, type DeratingPolicy } from './policy.ts';
 
 const OWN_PROPOSAL: Source = {
   title: 'Lines proposed by this site for consumer adapters',
@@ -90,6 +90,7 @@ export const consumerPractice: DeratingPolicy = {
       condition: 'rms at the highest line; the rated voltage is that of the supply without its tolerance',
       source: OWN_PROPOSAL,
     },
+    { partClass: DIRECT_SUPPLY_FUSE, quantity: 'voltage', limit: 1, source: OWN_PROPOSAL },
     { partClass: 'fuse', quantity: 'current', limit: 0.75, caution: 1, source: FUSE_75 },
     { partClass: 'resistor', quantity: 'power', limit: 0.6, caution: 0.8, source: OWN_PROPOSAL },
   ],

@@ -3,6 +3,9 @@ import type { Source } from '../../values/value.ts';
 /** Class of part that a policy speaks of; the words are those of the part roles. */
 export type DeratedClass = string;
 
+/** A fuse in a direct supply, whose printed range has no tolerance to come on top; only its voltage line differs. */
+export const DIRECT_SUPPLY_FUSE: DeratedClass = 'fuse in a direct supply';
+
 /** One line of a policy: the highest share of a rating that it accepts. */
 export interface DeratingRule {
   readonly partClass: DeratedClass;
