@@ -31,6 +31,7 @@ export function summaryOf({ entry, derived, digest }: Pick<PreparedSheet, 'entry
     within: verdicts('within'),
     partsIdentified: entry.parts.filter(isIdentified).reduce((count, part) => count + part.references.length, 0),
     parts: entry.parts.flatMap(rowOf),
+    partMakers: [...new Set(entry.parts.map((part) => part.maker).filter((maker) => maker !== null))],
     corrections: entry.corrections,
     formerAddresses: entry.formerAddresses,
     digest,
