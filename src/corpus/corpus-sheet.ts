@@ -41,6 +41,8 @@ export interface CorpusSheet {
   readonly within: number;
   readonly partsIdentified: number;
   readonly parts: readonly CorpusPart[];
+  /** Everybody named as maker of a part, whether the part has a number or not. */
+  readonly partMakers: readonly string[];
   readonly formerAddresses: readonly string[];
   /** Bulk capacitance in microfarads, null where there is none or it is not known. */
   readonly bulkMicrofarads: number | null;

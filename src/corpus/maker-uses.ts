@@ -24,11 +24,14 @@ export interface MakerPage {
   readonly parts: readonly MakerPart[];
   /** Sheets on which any of its parts was found. */
   readonly partSheetCount: number;
+  /** Sheets that name it as maker of parts, none of which has a number; newest first. */
+  readonly unnumbered: readonly CorpusSheet[];
   /** Names that differ only in writing habits. */
   readonly perhapsSame: readonly { readonly name: string; readonly address: string }[];
 }
 
 interface Gathering {
+  readonly named: CorpusSheet[];
   readonly devices: CorpusSheet[];
   readonly parts: Map<string, { readonly roles: Set<string>; readonly sheets: Set<CorpusSheet> }>;
 }
@@ -37,12 +40,13 @@ interface Gathering {
 export function makerUses(sheets: readonly CorpusSheet[]): readonly MakerPage[] {
   const makers = new Map<string, Gathering>();
   const gatheringOf = (name: string): Gathering => {
-    const known = makers.get(name) ?? { devices: [], parts: new Map() };
+    const known = makers.get(name) ?? { named: [], devices: [], parts: new Map() };
     makers.set(name, known);
     return known;
   };
   for (const sheet of [...sheets].sort(newestFirst)) {
     gatheringOf(sheet.maker).devices.push(sheet);
+    for (const maker of sheet.partMakers) gatheringOf(maker).named.push(sheet);
     for (const part of sheet.parts) {
       if (part.maker === null) continue;
       const { parts } = gatheringOf(part.maker);
@@ -57,7 +61,7 @@ export function makerUses(sheets: readonly CorpusSheet[]): readonly MakerPage[] 
   return names.map((name) => pageOf(name, gatheringOf(name), alike.get(name) ?? []));
 }
 
-function pageOf(name: string, { devices, parts }: Gathering, alike: readonly string[]): MakerPage {
+function pageOf(name: string, { named, devices, parts }: Gathering, alike: readonly string[]): MakerPage {
   const partSheets = new Set([...parts.values()].flatMap((part) => [...part.sheets]));
   return {
     name,
@@ -66,7 +70,8 @@ function pageOf(name: string, { devices, parts }: Gathering, alike: readonly str
     parts: [...parts]
       .map(([number, part]) => ({ number, roles: [...part.roles], sheets: [...part.sheets] }))
       .sort((one, other) => compareText(one.number, other.number)),
-    partSheetCount: partSheets.size,
+    partSheetCount: new Set([...partSheets, ...named]).size,
+    unnumbered: named.filter((sheet) => !partSheets.has(sheet)),
     perhapsSame: alike.map((other) => ({ name: other, address: makerAddress(other) })),
   };
 }

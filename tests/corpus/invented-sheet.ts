@@ -23,6 +23,7 @@ export function inventedSheet(given: Partial<CorpusSheet> & { readonly slug: str
     within: 1,
     partsIdentified: 30,
     parts: [],
+    partMakers: [...new Set((given.parts ?? []).map((part) => part.maker).filter((maker) => maker !== null))],
     formerAddresses: [],
     ...given,
   };

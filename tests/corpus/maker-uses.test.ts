@@ -28,3 +28,11 @@ it('two spellings of one name are proposed as perhaps the same', () => {
   expect(makers[0]?.perhapsSame.map((other) => other.name)).toEqual(['Larkmoor']);
   expect(new Set(makers.map((maker) => maker.address)).size).toBe(3);
 });
+
+it('a maker whose parts have no number is named all the same, with the sheets that name it', () => {
+  const makers = makerUses([...sheets, inventedSheet({ slug: 'd', published: '2026-04-01', partMakers: ['Tessoram', 'Ostrel'] })]);
+  const tessoram = makers.find((maker) => maker.name === 'Tessoram');
+  expect(tessoram).toMatchObject({ parts: [], devices: [], partSheetCount: 1 });
+  expect(tessoram?.unnumbered.map((sheet) => sheet.slug)).toEqual(['d']);
+  expect(makers.find((maker) => maker.name === 'Ostrel')).toMatchObject({ partSheetCount: 3, unnumbered: [{ slug: 'd' }] });
+});
