@@ -58,5 +58,5 @@ device: { maker: Unnamed maker, name: Unnamed adapter, kind: wall charger }   # 
 ---
 
 Write here what the numbers do not say. Computed values are quoted by name, as in \\:value[density], parts as in \\:part[Q1],
-and derived tables are placed with a line such as \\::table{port-share}; take the \\ away to use them.
+and derived tables are placed with a line of their own such as \\:\\:table{port-share}; take each \\ away to use them.
 `;

@@ -1,4 +1,3 @@
-import { SKIP, visit } from 'unist-util-visit';
 import type { Paragraph, PhrasingContent, Root, RootContent, Text } from 'mdast';
 import type { ContainerDirective, LeafDirective, TextDirective } from 'mdast-util-directive';
 import type { ElementContent } from 'hast';
@@ -8,6 +7,7 @@ import { didYouMean } from './nearest-name.ts';
 import { proseFinding, stretchOf, type Stretch } from './prose-finding.ts';
 import { DIRECTIVES, type NamesInReach } from './named-directives.ts';
 import type { Slots } from './slots.ts';
+import { walk } from './walk.ts';
 
 export type { NamesInReach } from './named-directives.ts';
 
@@ -23,14 +23,14 @@ interface DirectiveSetting {
 export function settleDirectives(tree: Root, setting: DirectiveSetting, slots: Slots): { readonly placed: readonly string[]; readonly findings: readonly Finding[] } {
   const placed: string[] = [];
   const findings: Finding[] = [];
-  visit(tree, (node, index, parent) => {
-    if (!isDirective(node) || parent === undefined || index === undefined) return undefined;
+  walk<RootContent>(tree, (node, index, parent) => {
+    if (!isDirective(node)) return undefined;
     const outcome = outcomeOf(node, setting, placed);
     findings.push(...outcome.findings);
     const word = outcome.markup === null ? null : slots.keep(outcome.markup, node.type === 'textDirective' ? 'inline' : 'block');
     const instead = word === null ? asWritten(node, setting.text) : inItsPlace(node, word);
     parent.children.splice(index, 1, ...instead);
-    return word === null && node.type === 'containerDirective' ? index : [SKIP, index + instead.length];
+    return word === null && node.type === 'containerDirective' ? index : index + instead.length;
   });
   return { placed, findings };
 }

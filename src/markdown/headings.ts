@@ -1,6 +1,6 @@
-import { visit } from 'unist-util-visit';
-import type { Element, Root } from 'hast';
+import type { Element, Root, RootContent } from 'hast';
 import { inlineText } from './inline-text.ts';
+import { walk } from './walk.ts';
 
 /** A heading of the text as the page carries it. */
 export interface ProseHeading {
@@ -14,8 +14,9 @@ const LEVELS = ['h1', 'h2', 'h3', 'h4', 'h5', 'h6'];
 /** Gives every heading an id from its words, unique in the text, different from those of the page, and leaves the first level to the page's own title. */
 export function settleHeadings(tree: Root, isTaken: (id: string) => boolean): ProseHeading[] {
   const found: Element[] = [];
-  visit(tree, 'element', (node) => {
-    if (LEVELS.includes(node.tagName) && node.properties['id'] !== 'footnote-label') found.push(node);
+  walk<RootContent>(tree, (node) => {
+    if (node.type === 'element' && LEVELS.includes(node.tagName) && node.properties['id'] !== 'footnote-label') found.push(node);
+    return undefined;
   });
   const down = found.some((node) => node.tagName === 'h1') ? 1 : 0;
   const used = new Set<string>();

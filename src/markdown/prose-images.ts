@@ -1,7 +1,7 @@
-import { SKIP, visit } from 'unist-util-visit';
-import type { Definition, Image, ImageReference, Root } from 'mdast';
+import type { Definition, Image, ImageReference, Root, RootContent } from 'mdast';
 import type { Finding } from '../diagnostics/finding.ts';
 import { proseFinding, stretchOf, type Stretch } from './prose-finding.ts';
+import { walk } from './walk.ts';
 
 /** A picture that the text places, by its path from the entry's folder. */
 export interface ProseImage {
@@ -15,16 +15,19 @@ export interface ProseImage {
  */
 export function takeImages(tree: Root, startOffset: number): { readonly images: readonly ProseImage[]; readonly findings: readonly Finding[] } {
   const definitions = new Map<string, Definition>();
-  visit(tree, 'definition', (node) => void definitions.set(node.identifier, node));
+  walk<RootContent>(tree, (node) => {
+    if (node.type === 'definition' && !definitions.has(node.identifier)) definitions.set(node.identifier, node);
+    return undefined;
+  });
   const images: ProseImage[] = [];
   const findings: Finding[] = [];
-  visit(tree, (node, index, parent) => {
-    if ((node.type !== 'image' && node.type !== 'imageReference') || parent === undefined || index === undefined) return undefined;
+  walk<RootContent>(tree, (node, index, parent) => {
+    if (node.type !== 'image' && node.type !== 'imageReference') return undefined;
     parent.children.splice(index, 1);
     const address = node.type === 'image' ? node.url : (definitions.get(node.identifier)?.url ?? '');
     findings.push(...remarksOn(node, address, startOffset));
     if (isLocal(address)) images.push({ path: plainPath(address), stretch: stretchOf(node) });
-    return [SKIP, index];
+    return index;
   });
   return { images, findings };
 }

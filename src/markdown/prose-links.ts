@@ -1,6 +1,6 @@
-import { visit } from 'unist-util-visit';
-import type { Root } from 'hast';
+import type { Root, RootContent } from 'hast';
 import { stretchOf, type Stretch } from './prose-finding.ts';
+import { walk } from './walk.ts';
 
 /** A link of the text to a page of this site, resolved: `/teardowns/lm-q100/`, without the base path. */
 export interface ProseLink {
@@ -17,12 +17,13 @@ const ANYWHERE = 'https://site.invalid';
 /** Resolves the site's own links against the entry's address, writes them back rooted, and returns them for checking. */
 export function settleLinks(tree: Root, slug: string): ProseLink[] {
   const links: ProseLink[] = [];
-  visit(tree, 'element', (node) => {
-    const written = node.properties['href'];
-    if (node.tagName !== 'a' || typeof written !== 'string' || isElsewhere(written) || written.startsWith('#')) return;
+  walk<RootContent>(tree, (node) => {
+    const written = node.type === 'element' && node.tagName === 'a' ? node.properties['href'] : undefined;
+    if (node.type !== 'element' || typeof written !== 'string' || isElsewhere(written) || written.startsWith('#')) return undefined;
     const resolved = resolve(written, slug);
     node.properties['href'] = resolved.path + (resolved.fragment === '' ? '' : `#${resolved.fragment}`);
     links.push({ ...resolved, written, stretch: stretchOf(node) });
+    return undefined;
   });
   return links;
 }

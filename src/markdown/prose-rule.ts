@@ -80,6 +80,14 @@ export const PROSE_RULES = [
     source: { ...COMMON_PRACTICE, section: 'a bar in a cell of a Markdown table starts the next cell' },
   },
   {
+    id: 'prose-too-deep',
+    title: 'The text is nested too deeply to be read',
+    severity: 'error',
+    why: 'No reader follows quotations or lists of that depth, and reading them would take minutes; the text is left out.',
+    advice: 'Take out the repeated marks at the start of the line.',
+    source: COMMON_PRACTICE,
+  },
+  {
     id: 'prose-image-later',
     title: 'Pictures in the text are not published yet',
     severity: 'warning',

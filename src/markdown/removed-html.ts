@@ -1,19 +1,26 @@
-import { SKIP, visit } from 'unist-util-visit';
-import type { Element, Root } from 'hast';
+import type { Element, Root, RootContent } from 'hast';
 import type { Finding } from '../diagnostics/finding.ts';
 import { ALLOWED_HTML } from './allowed-html.ts';
 import { proseFinding, stretchOf, type Stretch } from './prose-finding.ts';
+import { walk } from './walk.ts';
 
 /** Says, before the tree is sanitised, what sanitising will take out of it. */
-export function removedHtml(tree: Root, startOffset: number): Finding[] {
+export function removedHtml(tree: Root, text: string, startOffset: number): Finding[] {
   const findings: Finding[] = [];
   let place: Stretch = { start: 0, end: 0 };
-  visit(tree, 'element', (node) => {
-    if (node.position !== undefined) place = stretchOf(node);
+  walk<RootContent>(tree, (node, index) => {
+    if (node.type !== 'element') return undefined;
+    if (node.position !== undefined) place = openingTag(stretchOf(node), text);
     for (const message of removedFrom(node)) findings.push(proseFinding('prose-html-removed', place, startOffset, message));
-    return isAllowed(node.tagName) ? undefined : SKIP;
+    return isAllowed(node.tagName) ? undefined : index + 1;
   });
   return findings;
+}
+
+/** The tag that opens an element; of a link or picture of Markdown the whole of it. An element that is never closed ends nowhere, or before it starts. */
+function openingTag({ start, end }: Stretch, text: string): Stretch {
+  const tag = /^<[^>\n]*>/.exec(text.slice(start))?.[0];
+  return { start, end: tag === undefined ? Math.max(start, Math.min(end, text.length)) : start + tag.length };
 }
 
 function isAllowed(tagName: string): boolean {

@@ -1,14 +1,15 @@
-import { visit } from 'unist-util-visit';
-import type { Root as Markup } from 'hast';
+import type { Root as Markup, RootContent } from 'hast';
 import type { Finding } from '../diagnostics/finding.ts';
 import { settleDirectives, type NamesInReach } from './directives.ts';
 import { settleHeadings, type ProseHeading } from './headings.ts';
 import { settleLinks, type ProseLink } from './prose-links.ts';
 import { takeImages, type ProseImage } from './prose-images.ts';
+import { proseFinding, type Stretch } from './prose-finding.ts';
 import { removedHtml } from './removed-html.ts';
 import { slotsFor } from './slots.ts';
 import { nestRawHtml, parseMarkdown, sanitise, toHtml, toMarkup } from './syntax.ts';
 import { keepTradeNotation, tableRowsTooLong } from './trade-notation.ts';
+import { walk } from './walk.ts';
 
 /** The Markdown text of one entry and what its directives may name. */
 export interface ProseInput {
@@ -37,6 +38,30 @@ export interface Prose {
 
 /** Markdown to sanitised HTML with the entry's values, parts and tables in it. Never throws on any text. */
 export function renderProse(input: ProseInput): Prose {
+  const nested = deepNesting(input.text);
+  if (nested !== null) return unread(input, nested);
+  try {
+    return rendered(input);
+  } catch (error) {
+    if (error instanceof RangeError) return unread(input, { start: 0, end: 0 });
+    throw error;
+  }
+}
+
+// Each mark at the start of a line opens a quotation or a list in the one before; the parser's time grows with the cube of their number.
+const DEEP = /^(?:[ \t]*(?:>|[-+*][ \t]|\d{1,9}[.)][ \t])){13}/m;
+
+function deepNesting(text: string): Stretch | null {
+  const match = DEEP.exec(text);
+  return match === null ? null : { start: match.index, end: match.index + match[0].length };
+}
+
+function unread({ startOffset }: ProseInput, place: Stretch): Prose {
+  const finding = proseFinding('prose-too-deep', place, startOffset, 'The text is nested too deeply to be read, and is left out');
+  return { html: '', headings: [], placed: [], links: [], images: [], findings: [finding] };
+}
+
+function rendered(input: ProseInput): Prose {
   const { text, startOffset } = input;
   const tree = parseMarkdown(text);
   const findings: Finding[] = [...keepTradeNotation(tree, text, startOffset), ...tableRowsTooLong(tree, startOffset)];
@@ -47,7 +72,7 @@ export function renderProse(input: ProseInput): Prose {
 
   const markup = toMarkup(tree);
   const nested = hasRawHtml(markup) ? nestRawHtml(markup, text) : markup;
-  findings.push(...removedHtml(nested, startOffset));
+  findings.push(...removedHtml(nested, text, startOffset));
   const clean = sanitise(nested);
   slots.fill(clean);
   alignByClass(clean);
@@ -58,19 +83,21 @@ export function renderProse(input: ProseInput): Prose {
 
 function hasRawHtml(tree: Markup): boolean {
   let found = false;
-  visit(tree, 'raw', () => {
-    found = true;
+  walk<RootContent>(tree, (node) => {
+    found ||= node.type === 'raw';
+    return undefined;
   });
   return found;
 }
 
 /** The `align` attribute is obsolete and an inline style is forbidden by the content policy: a class says it. */
 function alignByClass(tree: Markup): void {
-  visit(tree, 'element', (node) => {
-    const align = node.properties['align'];
-    if (align === undefined) return;
+  walk<RootContent>(tree, (node) => {
+    if (node.type !== 'element' || node.properties['align'] === undefined) return undefined;
+    const { align } = node.properties;
     delete node.properties['align'];
     if (align === 'right') node.properties['className'] = ['align-end'];
     if (align === 'center') node.properties['className'] = ['align-centre'];
+    return undefined;
   });
 }

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
-import { SKIP, visit } from 'unist-util-visit';
-import type { ElementContent, Element, Root } from 'hast';
+import type { ElementContent, Element, Root, RootContent } from 'hast';
 import { inlineText } from './inline-text.ts';
+import { walk } from './walk.ts';
 
 /**
  * Places in the text that our own markup fills after the author's HTML has been sanitised. In between, a place is a word
@@ -26,14 +26,13 @@ export function slotsFor(text: string): Slots {
     },
     fill(tree) {
       if (kept.length === 0) return;
-      visit(tree, 'element', (node, index, parent) => {
-        const block = kept[slotOfParagraph(node, word) ?? -1];
-        if (block?.level !== 'block' || parent === undefined || index === undefined) return undefined;
-        parent.children[index] = block.markup;
-        return SKIP;
-      });
-      visit(tree, 'text', (node, index, parent) => {
-        if (parent === undefined || index === undefined || !node.value.includes(seal)) return undefined;
+      walk<RootContent>(tree, (node, index, parent) => {
+        const block = node.type === 'element' ? kept[slotOfParagraph(node, word) ?? -1] : undefined;
+        if (block?.level === 'block') {
+          parent.children[index] = block.markup;
+          return index + 1;
+        }
+        if (node.type !== 'text' || !node.value.includes(seal)) return undefined;
         const pieces = splitAtWords(node.value, word, (at) => kept[at]?.markup);
         parent.children.splice(index, 1, ...pieces);
         return index + pieces.length;

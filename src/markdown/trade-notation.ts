@@ -1,18 +1,18 @@
-import { SKIP, visit } from 'unist-util-visit';
-import type { Root } from 'mdast';
+import type { Root, RootContent } from 'mdast';
 import type { Finding } from '../diagnostics/finding.ts';
 import { proseFinding, stretchOf } from './prose-finding.ts';
+import { walk } from './walk.ts';
 
 /** Undoes what Markdown makes of the trade's own notation (`68*52*29 mm`), and says so. */
 export function keepTradeNotation(tree: Root, text: string, startOffset: number): Finding[] {
   const findings: Finding[] = [];
-  visit(tree, (node, index, parent) => {
-    if ((node.type !== 'emphasis' && node.type !== 'strong') || parent === undefined || index === undefined) return undefined;
+  walk<RootContent>(tree, (node, index, parent) => {
+    if (node.type !== 'emphasis' && node.type !== 'strong') return undefined;
     const { start, end } = stretchOf(node);
     if (!/\d/.test(text[start - 1] ?? '') || !/^\*+\s?\d/.test(text.slice(start, end))) return undefined;
     parent.children[index] = { type: 'text', value: text.slice(start, end) };
     findings.push(proseFinding('prose-star-between-digits', { start: start - 1, end }, startOffset, `"${text.slice(start - 1, end)}" would be read as emphasis; it is kept as written`));
-    return SKIP;
+    return index + 1;
   });
   return findings;
 }
@@ -20,7 +20,8 @@ export function keepTradeNotation(tree: Root, text: string, startOffset: number)
 /** Rows of Markdown tables with more cells than the heading has: what stands in them is dropped by the format. */
 export function tableRowsTooLong(tree: Root, startOffset: number): Finding[] {
   const findings: Finding[] = [];
-  visit(tree, 'table', (table) => {
+  walk<RootContent>(tree, (table) => {
+    if (table.type !== 'table') return undefined;
     const [head, ...rows] = table.children;
     const wide = head?.children.length ?? 0;
     for (const row of rows) {
@@ -30,6 +31,7 @@ export function tableRowsTooLong(tree: Root, startOffset: number): Finding[] {
       const stretch = { start: stretchOf(extra).start, end: stretchOf(last).end };
       findings.push(proseFinding('prose-table-cells', stretch, startOffset, `This row has ${String(row.children.length)} cells, its heading ${String(wide)}`));
     }
+    return undefined;
   });
   return findings;
 }

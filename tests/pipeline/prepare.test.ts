@@ -36,7 +36,7 @@ describe('a content folder', () => {
     });
     const prepared = await prepareIn(content);
     const places = placesOf(prepared).filter((place) => /unit-0/.test(place));
-    expect(places).toEqual([...places].sort());
+    expect(places.map((place) => place.split(':')[0])).toEqual(places.map((place) => place.split(':')[0]).sort());
     expect(places.filter((place) => place.startsWith('teardowns/unit-01'))).toEqual([
       expect.stringMatching(/^teardowns\/unit-01\/index.md:7:1 unknown-key/),
       'teardowns/unit-01/index.md:10:3 prose-unknown-name',
