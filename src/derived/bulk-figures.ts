@@ -15,11 +15,13 @@ import { fittedParts } from './fitted-parts.ts';
 import { largest } from './offered.ts';
 import { hasPfc, PFC_KINDS } from './stage-kinds.ts';
 
+const DIRECT = 'no bulk capacitor: the input is direct';
+
 /** The bulk capacitor as a store: capacitance, voltage, energy, and the time to a safe voltage through the known way down. */
 export function bulkFigures(entry: Entry, input: InputFigures): BulkFigures {
   const parts = fittedParts(entry, 'bulk-capacitor');
   const capacitance = capacitanceOf(entry, parts);
-  const voltage = parts.length > 0 || isMains(entry) ? bulkVoltage(entry, input) : missing('no bulk capacitor: the input is direct');
+  const voltage = parts.length === 0 && isDirect(entry) ? missing(DIRECT) : bulkVoltage(entry, input);
   const bleed = isMissing(capacitance) && parts.length === 0 ? missing(capacitance.reason, capacitance.needs) : bleedResistance(entry);
   const end = assume(
     'voltage',
@@ -41,8 +43,7 @@ export function bulkFigures(entry: Entry, input: InputFigures): BulkFigures {
 
 function capacitanceOf(entry: Entry, parts: readonly Part[]): Known<'capacitance'> {
   if (parts.length > 0) return bulkCapacitance(parts);
-  if (isMains(entry)) return missing('no bulk capacitor among the parts', ['bulk capacitor']);
-  return missing('no bulk capacitor: the input is direct');
+  return isDirect(entry) ? missing(DIRECT) : missing('no bulk capacitor among the parts', ['bulk capacitor']);
 }
 
 /**
@@ -61,6 +62,6 @@ function givenBus(entry: Entry): Known<'voltage'> | null {
   return isOf(bus, 'voltage') ? edgeValue(bus, 'high', bus.path.join('.')) : null;
 }
 
-function isMains(entry: Entry): boolean {
-  return entry.nameplate.input?.kind === 'AC';
+function isDirect(entry: Entry): boolean {
+  return entry.nameplate.input?.kind === 'DC';
 }

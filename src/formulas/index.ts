@@ -16,8 +16,10 @@ import { electricPower } from './energy/electric-power.ts';
 import { energyRatio } from './energy/energy-ratio.ts';
 import { powerDensity } from './energy/power-density.ts';
 import { specificPower } from './energy/specific-power.ts';
+import { clampedSwitchVoltage } from './flyback/clamped-switch-voltage.ts';
 import { reflectedVoltage } from './flyback/reflected-voltage.ts';
 import { switchOffStateVoltage } from './flyback/switch-off-state-voltage.ts';
+import { switchVoltageWithSpike } from './flyback/switch-voltage-with-spike.ts';
 import { turnsRatio } from './flyback/turns-ratio.ts';
 import { boxVolume } from './geometry/box-volume.ts';
 import { cylinderVolume } from './geometry/cylinder-volume.ts';
@@ -55,8 +57,10 @@ export const FORMULAS: readonly Formula[] = [
   energyRatio,
   powerDensity,
   specificPower,
+  clampedSwitchVoltage,
   reflectedVoltage,
   switchOffStateVoltage,
+  switchVoltageWithSpike,
   turnsRatio,
   boxVolume,
   cylinderVolume,

@@ -170,6 +170,12 @@ describe('bulk capacitor', () => {
     expect(derive(anEntry(MAINS, [], { stages, parts: [bulk, series] })).bulk.bleed).toMatchObject({ nominal: 940e3 });
   });
 
+  it('has the customary bus of a PFC even where no input is printed', () => {
+    const unknown = derive(anEntry(null, [], { stages: [stage('pfc', 'boost-pfc')] })).bulk;
+    expect(unknown.voltage).toMatchObject({ low: 380, high: 400 });
+    expect(unknown.capacitance).toMatchObject({ missing: true, needs: ['bulk capacitor'] });
+  });
+
   it('is missing without need for a device with a direct input', () => {
     expect(derive(anEntry(supply('DC', '12-24 V', null), [])).bulk.energy).toMatchObject({ missing: true, needs: [] });
     expect(derive(anEntry(MAINS, [])).bulk.energy).toMatchObject({ missing: true, needs: ['bulk capacitor'] });

@@ -155,6 +155,19 @@ describe('flyback family', () => {
     expect(!isMissing(row.stress) && published(row.stress.nominal, '459.8 V', 'voltage').agrees).toBe(true);
   });
 
+  it('adds a spike that somebody saw, and stops at a clamp that is known', () => {
+    const reflected = fact('85 V', 'voltage', 'r');
+    const spiked = stage('main', 'flyback', { reflected, spike: fact('87 V', 'voltage', 's') });
+    const clamped = stage('main', 'flyback', { reflected, clamp: fact('172 V', 'voltage', 'c') });
+    // AN-4137, appendix step 11: 375 V + 172 V = 547 V; its 265 V crest is 374.8 V before rounding.
+    for (const one of [spiked, clamped]) {
+      const row = rowOf({ ...entry, stages: [one] }, 'QL');
+      expect(!isMissing(row.stress) && published(row.stress.nominal, '547 V', 'voltage').agrees).toBe(true);
+    }
+    expect(rowOf({ ...entry, stages: [spiked] }, 'QL').quantity).toBe('off-state voltage with spike');
+    expect(rowOf(entry, 'QL').quantity).toBe('off-state voltage without spike');
+  });
+
   it('withholds the switch and says what is missing', () => {
     const row = rowOf({ ...entry, stages: [{ ...main, turns: [] }] }, 'QL');
     expect(row).toMatchObject({ verdict: 'withheld', stress: { needs: ['turns of main'] } });
