@@ -2,7 +2,7 @@ import type { Finding } from '../diagnostics/finding.ts';
 import type { Port } from '../entry/entry.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atValue, findingOf } from './finding-of.ts';
-import { mostWattsOf } from './most-watts-of.ts';
+import { offerWatts } from '../usb-pd/offer-watts.ts';
 import { PRINTED_SLACK, rounded } from './rounded.ts';
 
 const RULE: Rule = {
@@ -35,7 +35,7 @@ function offersAbove(port: Port): Finding[] {
   return port.offers.flatMap((offer) => {
     if (offer.kind === 'PPS' || offer.kind === 'SPR AVS') return [];
     const volts = offer.kind === 'fixed' || offer.kind === 'plain' ? offer.volts : 0;
-    const most = mostWattsOf(offer);
+    const most = offerWatts(offer);
     if (most <= rated + Math.max(rated * PRINTED_SLACK, volts * LAST_DIGIT_AMPS)) return [];
     const message = `${port.id} offers ${offer.written} (${rounded(most, 4)} W), above its stated ${power.quantity.written}.`;
     return [findingOf(RULE, atValue(...offer.path), { message, subject: port.id })];
@@ -44,7 +44,7 @@ function offersAbove(port: Port): Finding[] {
 
 function powerNotOffered(port: Port): Finding[] {
   if (port.power === null || port.offers.length === 0) return [];
-  const most = Math.max(...port.offers.map(mostWattsOf));
+  const most = Math.max(...port.offers.map(offerWatts));
   const volts = Math.max(...port.offers.map((offer) => (offer.kind === 'fixed' || offer.kind === 'plain' ? offer.volts : 0)));
   const rated = port.power.quantity.low ?? port.power.quantity.nominal;
   if (most >= rated - Math.max(rated * PRINTED_SLACK, volts * LAST_DIGIT_AMPS)) return [];

@@ -1,7 +1,7 @@
 import type { Finding } from '../diagnostics/finding.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atValue, commonPractice, findingOf } from './finding-of.ts';
-import { mostWattsOf } from './most-watts-of.ts';
+import { offerWatts } from '../usb-pd/offer-watts.ts';
 import { PRINTED_SLACK, rounded } from './rounded.ts';
 
 const RULE: Rule = {
@@ -20,7 +20,7 @@ function check({ entry }: CheckInput): Finding[] {
     allocation.shares.flatMap((share) => {
       const port = share.ports.length === 1 ? entry.ports.find((candidate) => candidate.id === share.ports[0]) : undefined;
       if (port === undefined || port.offers.length === 0) return [];
-      const most = Math.max(...port.offers.map(mostWattsOf));
+      const most = Math.max(...port.offers.map(offerWatts));
       if ((share.power.low ?? share.power.nominal) <= most * (1 + PRINTED_SLACK)) return [];
       const message = `${port.id} gets ${share.power.written} with ${allocation.ports.join(' + ')} in use, and its largest offer is ${rounded(most)} W.`;
       return [findingOf(RULE, atValue(...allocation.path), { message, subject: port.id })];

@@ -34,7 +34,7 @@ export function judgedStresses({ entry, derived }: CheckInput, classes: readonly
 /** Findings of a margin rule: over the policy's limit warns, an interval that straddles it is noted. A stress above the rating itself has its own rule. */
 export function marginFindings(rule: Rule, input: CheckInput, classes: readonly PartClass[]): Finding[] {
   return judgedStresses(input, classes).flatMap((judged) => {
-    const { row, part, ratio } = judged;
+    const { row, part } = judged;
     if (row.limit === null || exceedsRating(judged) || (row.verdict !== 'over' && row.verdict !== 'straddles')) return [];
     const over = row.verdict === 'over';
     const verb = over ? 'is above' : 'may be above';

@@ -35,6 +35,5 @@ function onCharacter(text: string, offset: number): number {
 
 /** Tabs as spaces, and what could steer a terminal as a replacement character. */
 function printable(text: string): string {
-  // eslint-disable-next-line no-control-regex -- control characters are exactly what must not reach the terminal
   return text.replaceAll('\t', TAB).replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '\ufffd');
 }

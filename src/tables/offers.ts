@@ -1,4 +1,5 @@
 import type { Port } from '../entry/entry.ts';
+import { offerWatts } from '../usb-pd/offer-watts.ts';
 import type { Offer } from '../usb-pd/offer.ts';
 import type { Dimension } from '../units/dimension.ts';
 import type { Value } from '../values/value.ts';
@@ -46,56 +47,49 @@ function rowOf(offer: Offer, port: Port, index: number): Row {
   return { id, cells: [mono(offer.written), { kind: 'text', text: offer.kind }, ...numbersOf(offer, port)] };
 }
 
-/** Voltage, current and power of an offer; what it leaves open has no number. */
+/** Voltage, current and power of an offer; a range stays a range, and what the offer leaves open has no number. */
 function numbersOf(offer: Offer, port: Port): [Cell, Cell, Cell] {
-  const cell = (dimension: Dimension, low: number, high: number): Cell => valueCell(valueFor(dimension, low, high, offer, port));
+  const cell = (dimension: Dimension, number: number): Cell => valueCell(exact(dimension, number, offer, port));
   switch (offer.kind) {
     case 'fixed':
     case 'plain':
-      return [
-        cell('voltage', offer.volts, offer.volts),
-        cell('current', offer.amps, offer.amps),
-        cell('power', offer.volts * offer.amps, offer.volts * offer.amps),
-      ];
+      return [cell('voltage', offer.volts), cell('current', offer.amps), cell('power', offer.volts * offer.amps)];
     case 'variable':
-    case 'PPS':
-      return [cell('voltage', offer.minVolts, offer.maxVolts), cell('current', offer.amps, offer.amps), limited(offer, cell)];
+    case 'PPS': {
+      const power: Cell =
+        offer.kind === 'PPS' && offer.powerLimited === true
+          ? { kind: 'missing', reason: 'limited to the port’s power' }
+          : range(offer.minVolts * offer.amps, offer.maxVolts * offer.amps);
+      return [range(offer.minVolts, offer.maxVolts), cell('current', offer.amps), power];
+    }
     case 'battery':
     case 'EPR AVS':
-      return [
-        cell('voltage', offer.minVolts, offer.maxVolts),
-        { kind: 'missing', reason: 'power over voltage' },
-        cell('power', offer.watts, offer.watts),
-      ];
+      return [range(offer.minVolts, offer.maxVolts), { kind: 'missing', reason: 'power over voltage' }, cell('power', offer.watts)];
     case 'SPR AVS':
       return [
-        cell('voltage', 9, offer.ampsTo20V === null ? 15 : 20),
-        cell('current', offer.ampsTo20V ?? offer.ampsTo15V, offer.ampsTo15V),
-        { kind: 'missing', reason: 'varies with voltage' },
+        range(9, offer.ampsTo20V === null ? 15 : 20),
+        offer.ampsTo20V === null ? cell('current', offer.ampsTo15V) : range(offer.ampsTo20V, offer.ampsTo15V),
+        cell('power', offerWatts(offer)),
       ];
   }
 }
 
-function limited(
-  offer: Extract<Offer, { kind: 'variable' | 'PPS' }>,
-  cell: (dimension: Dimension, low: number, high: number) => Cell,
-): Cell {
-  if (offer.kind === 'PPS' && offer.powerLimited === true) return { kind: 'missing', reason: 'limited to the port’s power' };
-  return cell('power', offer.minVolts * offer.amps, offer.maxVolts * offer.amps);
+/** "3.3–21": ends as written, in the unit of the column. */
+function range(low: number, high: number): Cell {
+  const [from, to] = [Math.min(low, high), Math.max(low, high)].map((number) => String(Number(number.toPrecision(4))));
+  return { kind: 'text', text: from === to ? (to ?? '') : `${from ?? ''}–${to ?? ''}`, mono: true };
 }
 
-/** A range is held as an interval around its upper end: the highest is what the offer is known by. */
-function valueFor<D extends Dimension>(dimension: D, low: number, high: number, offer: Offer, port: Port): Value<D> {
+/** Offers come in steps of the protocol, so a number has the digits that it is written with, and three at least. */
+function exact<D extends Dimension>(dimension: D, number: number, offer: Offer, port: Port): Value<D> {
   const at = offer.path.join('.');
-  const evidence = port.evidence;
+  const { evidence } = port;
+  const source = { title: 'The entry itself, marked as assumed', section: at, standing: 'memory' } as const;
   const origin =
     evidence === 'assumed'
-      ? ({
-          evidence,
-          reason: `${offer.written}, assumed by the author`,
-          source: { title: 'The entry itself', section: at, standing: 'memory' },
-        } as const)
+      ? ({ evidence, reason: `${offer.written}, assumed by the author`, source } as const)
       : ({ evidence, written: offer.written, at } as const);
-  const exact = Math.round(high * 1e6) / 1e6;
-  return { dimension, low: Math.min(low, exact), nominal: exact, high: exact, significant: 3, origin };
+  const nominal = Number(number.toPrecision(12));
+  const written = Number.isFinite(nominal) ? nominal.toString().replace('.', '').replace(/^0+/, '').length : 1;
+  return { dimension, low: nominal, nominal, high: nominal, significant: Math.max(3, written), origin };
 }
