@@ -25,14 +25,34 @@ export function gapKey(path: DataPath): string {
 /** Brings data into the shape of the format. All faults are reported; what has none of them is kept. */
 export function readShape(frontmatter: unknown, slug: string): ReadShape {
   if (!isGroup(frontmatter)) return { source: null, findings: [notAGroup(frontmatter)], gaps: new Map() };
+  const blanks = blanksIn(frontmatter, []);
   const first = ENTRY_SCHEMA.safeParse(frontmatter);
-  if (first.success) return { source: first.data, findings: [], gaps: new Map() };
-  const faults = shapeFaults(first.error.issues, frontmatter);
+  if (first.success && blanks.length === 0) return { source: first.data, findings: [], gaps: new Map() };
+  const faults = [...blanks, ...otherThan(blanks, first.success ? [] : shapeFaults(first.error.issues, frontmatter))];
   const findings = faults.map(({ finding }) => finding);
   const rest = copyOf(frontmatter);
   const gaps = new Map<string, readonly number[]>();
   removeAll(rest, faults, gaps);
   return { source: whatFits(rest, slug, gaps), findings, gaps };
+}
+
+/** Texts that still hold a marked blank of the template. */
+function blanksIn(data: unknown, path: DataPath): readonly ShapeFault[] {
+  if (typeof data === 'string') {
+    const blank = /‹[^›]*›/u.exec(data);
+    if (blank === null) return [];
+    const span = { start: blank.index, end: blank.index + blank[0].length };
+    return [{ finding: readingFinding('blank-left', atValue(path, span), `The blank ${blank[0]} is not filled in.`), remove: path }];
+  }
+  if (Array.isArray(data)) return data.flatMap((item, index) => blanksIn(item, [...path, index]));
+  if (isGroup(data)) return Object.entries(data).flatMap(([key, value]) => blanksIn(value, [...path, key]));
+  return [];
+}
+
+/** A blank is said once, and not again as a word that its field does not take. */
+function otherThan(blanks: readonly ShapeFault[], faults: readonly ShapeFault[]): readonly ShapeFault[] {
+  const known = new Set(blanks.map(({ remove }) => gapKey(remove)));
+  return faults.filter(({ remove }) => !known.has(gapKey(remove)));
 }
 
 /** Deeper and later places go first, so that the paths of the others stay true. */

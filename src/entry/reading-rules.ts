@@ -81,6 +81,14 @@ export const READING_RULES = [
     source: `${YAML}, section 6.6`,
   },
   {
+    id: 'blank-left',
+    title: 'A blank of the template is not filled in',
+    severity: 'error',
+    why: 'What stands between the marks ‹ and › is an example and nothing that was seen on this device.',
+    advice: 'Write your own value without the marks, or take the line out.',
+    source: FORMAT,
+  },
+  {
     id: 'unknown-key',
     title: 'A key that the format does not know',
     severity: 'error',

@@ -54,10 +54,16 @@ function unionFaults(issue: Extract<Issue, { code: 'invalid_union' }>, path: Dat
   const fitting = issue.errors.filter((branch) => !branch.some((inner) => inner.path.length === 0 && isMismatch(inner)));
   const nearest = [...fitting].sort((a, b) => a.length - b.length)[0];
   if (nearest !== undefined && nearest.length > 0) return nearest.flatMap((inner) => faultsOf(inner, path, data));
-  const choices = issue.errors.flat().flatMap((inner) => (inner.code === 'invalid_value' ? inner.values.map(String) : []));
+  const refusals = issue.errors.flat().flatMap(leaves);
+  const choices = refusals.flatMap((inner) => (inner.code === 'invalid_value' ? inner.values.map(String) : []));
   if (choices.length > 0 && typeof value === 'string') return [choiceFault(path, value, choices)];
-  const expected = issue.errors.flat().flatMap((inner) => (inner.code === 'invalid_type' ? [wordFor(inner.expected)] : []));
+  const expected = refusals.flatMap((inner) => (inner.code === 'invalid_type' ? [wordFor(inner.expected)] : []));
   return [typeFault(path, value, expected.length > 0 ? expected : ['something else'])];
+}
+
+/** The plain refusals inside alternatives of alternatives. */
+function leaves(issue: Issue): readonly Issue[] {
+  return issue.code === 'invalid_union' ? issue.errors.flat().flatMap(leaves) : [issue];
 }
 
 function isMismatch(issue: Issue): boolean {
