@@ -17,7 +17,7 @@ export interface StressBar {
  */
 export function stressBar(bar: StressBar): string {
   const at = (ratio: number): string => percent(Math.min(ratio, STRESS_SCALE_END) / STRESS_SCALE_END);
-  const track = `<path class="trk" d="M0 11h2000"/>`;
+  const track = `<rect class="trk" y="10.5" width="100%" height="1"/>`;
   const rated = `<rect class="one" x="${at(1)}" width="1" height="22"/>`;
   const body = bar.ratio === null ? `<rect class="hx" y="6" width="${at(1)}" height="10"/>` : measured(bar, bar.ratio, at);
   const limit = bar.limit === null ? '' : `<svg class="lim" x="${at(bar.limit)}"><path class="halo" d="M0 2v18M-4 2h8"/><path d="M0 2v18M-4 2h8"/></svg>`;

@@ -40,7 +40,8 @@ export function cautionBox(caution: Caution): string {
   );
 }
 
-function isMainsDevice(entry: Entry): boolean {
+/** Whether mains voltage reaches the device's inside. */
+export function isMainsDevice(entry: Entry): boolean {
   return (
     entry.nameplate.inputs.some((input) => input.kind === 'AC') ||
     entry.stages.some((stage) => ['primary', 'barrier'].includes(stageOf(stage.kind)?.side ?? 'none')) ||
@@ -67,9 +68,14 @@ function mainsCaution(derived: Derived): Caution {
   return { title: 'Stored energy in an opened unit', value, paragraphs: [`${name} ${keeps} after unplugging.${why} ${wayDown(bulk.bleed, bulk.timeToSafe)}`, MAINS_FIXED] };
 }
 
+/** People wait in minutes: from 100 s on the time is given in them, from two hours on in hours. */
+function timeUnit(seconds: number): { readonly unit?: string } {
+  return seconds < 100 ? {} : { unit: seconds < 7200 ? 'min' : 'h' };
+}
+
 function wayDown(bleed: Known, time: Known): string {
   if (isMissing(bleed)) return 'No way down is known, so it can stay charged for hours or days: measure before touching.';
   const through = `The only known way down is ${quantity(bleed)}`;
   if (isMissing(time)) return `${through}; how long it takes is not known: measure before touching.`;
-  return `${through}: <strong class="q">${escapeText(quantityWords(time, { interval: true }))} to 60\u00a0V</strong>, longer if that path is open. Measure before touching.`;
+  return `${through}: <strong class="q">${escapeText(quantityWords(time, { interval: true, ...timeUnit(time.nominal) }))} to 60\u00a0V</strong>, longer if that path is open. Measure before touching.`;
 }

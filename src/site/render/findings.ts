@@ -3,7 +3,7 @@ import type { Diagnostic } from '../../diagnostics/finding.ts';
 import type { Correction } from '../../entry/entry.ts';
 import { href } from '../href.ts';
 import { markWith } from './mark.ts';
-import { counted, sentenceCase } from './words.ts';
+import { counted, sentence, sentenceCase } from './words.ts';
 
 /** What the checks say, in three columns: severity, subject and place; what and why; the author's answer. */
 export function findingList(diagnostics: readonly Diagnostic[], options: { readonly answers: boolean } = { answers: true }): string {
@@ -15,10 +15,10 @@ function findingItem(diagnostic: Diagnostic, answers: boolean): string {
   const file = diagnostic.file.split('/').pop() ?? diagnostic.file;
   const place = `<span class="mono">${escapeText(file)} ${diagnostic.line}:${diagnostic.column}</span>`;
   const head = `<p><b>${markWith(severity, sentenceCase(severity))}</b></p><p>${subject === null ? '' : `<b class="mono">${escapeText(subject)}</b> `}<a href="${href(`/rules/${rule}/`)}">${escapeText(rule.replaceAll('-', ' '))}</a></p><p>${place}</p>`;
-  const rest = [why, advice].filter((text): text is string => text !== null).map((text) => `<p>${escapeText(text)}</p>`).join('');
+  const rest = [why, advice].filter((text): text is string => text !== null).map((text) => `<p>${sentence(text)}</p>`).join('');
   const from = source === null ? '' : `<p class="note">${escapeText(source)}</p>`;
-  const reply = answer === null ? '<div class="answer none"><p>No answer yet.</p></div>' : `<div class="answer"><p class="label">Author’s answer</p><p>${escapeText(answer)}</p></div>`;
-  return `<li><div class="f-what">${head}</div><div><p>${escapeText(message)}</p>${rest}${from}</div>${answers ? reply : ''}</li>`;
+  const reply = answer === null ? '<div class="answer none"><p>No answer yet.</p></div>' : `<div class="answer"><p class="label">Author’s answer</p><p>${sentence(answer)}</p></div>`;
+  return `<li><div class="f-what">${head}</div><div><p>${sentence(message)}</p>${rest}${from}</div>${answers ? reply : ''}</li>`;
 }
 
 /** Sentence above the findings: how many, how many answered. */
@@ -49,7 +49,7 @@ function revisionLetter(index: number): string {
 export function correctionList(corrections: readonly Correction[], issued: string | null): string {
   const rows = revisedCorrections(corrections).map(
     ({ revision, date, where, was, is, why }) =>
-      `<tr><th scope="row" class="ref">${revision}</th><td class="m1 date">${escapeText(date)}</td><td>${escapeText(where)}</td><td class="m1">${was === null ? '<span class="faded">–</span>' : `<del>${escapeText(was)}</del>`}</td><td class="m1">${is === null ? '<span class="faded">–</span>' : escapeText(is)}</td><td>${escapeText(why)}</td></tr>`,
+      `<tr><th scope="row" class="ref">${revision}</th><td class="m1 date">${escapeText(date)}</td><td>${escapeText(where)}</td><td class="m1">${was === null ? '<span class="faded">–</span>' : `<del>${escapeText(was)}</del>`}</td><td class="m1">${is === null ? '<span class="faded">–</span>' : escapeText(is)}</td><td>${sentence(why)}</td></tr>`,
   );
   const first = issued === null ? '' : `<tr><th scope="row" class="ref">A</th><td class="m1 date">${escapeText(issued)}</td><td>First issue</td><td></td><td></td><td></td></tr>`;
   return (

@@ -64,7 +64,7 @@ function partRow(part: Part, stress: readonly StressRow[]): string {
   const anchors = others.map((reference) => `<span id="${partAnchor(reference)}"></span>`).join('');
   const note = part.note === null ? '' : `<span class="pnote">${escapeText(part.note)}</span>`;
   return (
-    `<tr id="${partAnchor(first)}"><th scope="row" class="ref">${anchors}${escapeText(referenceList(part.references))}</th>` +
+    `<tr${first === '' ? '' : ` id="${partAnchor(first)}"`}><th scope="row" class="ref">${anchors}${escapeText(referenceList(part.references))}</th>` +
     `<td>${escapeText(roleName(part.role))}${note}</td><td class="m1">${ratingWords(part)}</td>${makerCell(part)}${numberCell(part)}` +
     `<td class="soft">${part.fitting === 'fitted' ? part.evidence : `<b>${part.fitting}</b>`}</td><td class="n">${ratioCell(part, stress)}</td></tr>`
   );

@@ -79,6 +79,7 @@ function aloneRow(best: SetRow, singles: readonly SetRow[]): PlugRow {
 function unusedRemark(row: SetRow): string {
   const unused = row.unused?.nominal ?? null;
   if (unused === null) return poolRemark(row);
+  if (unused <= -0.5) return `${watts(-unused)} W above the total.${poolRemark(row, ' ')}`;
   return `${Math.abs(unused) < 0.5 ? 'Nothing of the total is left over.' : `${watts(unused)} W of the total stay unused.`}${poolRemark(row, ' ')}`;
 }
 

@@ -1,5 +1,5 @@
 import { escapeText, figure } from '../../figures/markup.ts';
-import { lineUp, silhouette, silhouetteScale, type LineUpDevice } from '../../figures/silhouette.ts';
+import { lineUp, silhouette, silhouetteScale, type FrontEdges, type LineUpDevice } from '../../figures/silhouette.ts';
 import { glyphChain } from '../../figures/stage-glyph.ts';
 import { shareBar } from '../../figures/share-bar.ts';
 import type { Connector } from '../../entry/entry.ts';
@@ -72,10 +72,15 @@ function drawnPorts(sheet: SheetSummary): LineUpDevice['ports'] {
   return sheet.ports.map((port) => ({ id: port.id, connector: port.connector as Connector }));
 }
 
+/** Front edges; a car adapter lies on its side, as it does in a drawer and on a bench. */
+function frontOf(sheet: SheetSummary, [length, , height]: readonly [number, number, number]): FrontEdges {
+  return sheet.kind === 'car charger' && height > length ? { length: height, height: length } : { length, height };
+}
+
 function lineUpFigure(sheets: readonly SheetSummary[]): string {
   const recent = sheets.slice(0, LINE_UP);
   const devices = recent.flatMap((sheet, index): readonly LineUpDevice[] =>
-    sheet.outline === null || sheet.ratedWatts === null ? [] : [{ label: sheet.name, watts: sheet.ratedWatts, front: { length: sheet.outline[0], height: sheet.outline[2] }, ports: drawnPorts(sheet), newest: index === 0 }],
+    sheet.outline === null || sheet.ratedWatts === null ? [] : [{ label: sheet.name, watts: sheet.ratedWatts, front: frontOf(sheet, sheet.outline), ports: drawnPorts(sheet), newest: index === 0 }],
   );
   if (devices.length < 2) return '';
   const ordered = [...devices].sort((one, other) => one.watts - other.watts);
@@ -87,7 +92,7 @@ function lineUpFigure(sheets: readonly SheetSummary[]): string {
 
 function registerTable(all: readonly SheetSummary[], page: RegisterPage): string {
   const { sheets } = page;
-  const fronts = sheets.flatMap((sheet) => (sheet.outline === null ? [] : [{ length: sheet.outline[0], height: sheet.outline[2] }]));
+  const fronts = sheets.flatMap((sheet) => (sheet.outline === null ? [] : [frontOf(sheet, sheet.outline)]));
   const scale = silhouetteScale(fronts, 118, 34);
   const densest = Math.max(0.001, ...all.map((sheet) => sheet.densityWPerCm3 ?? 0));
   const years = [...new Set(sheets.map((sheet) => sheet.published.slice(0, 4)))];
@@ -105,7 +110,7 @@ function registerTable(all: readonly SheetSummary[], page: RegisterPage): string
 
 function registerRow(sheet: SheetSummary, scale: number, densest: number): string {
   const outputs = sheet.ports.length;
-  const drawing = sheet.outline === null ? '<span class="faded small">– size not known</span>' : silhouette({ length: sheet.outline[0], height: sheet.outline[2] }, scale, 122, 36);
+  const drawing = sheet.outline === null ? '<span class="faded small">– size not known</span>' : silhouette(frontOf(sheet, sheet.outline), scale, 122, 36);
   const name = sheet.name.startsWith(sheet.maker) ? sheet.name : `${sheet.maker} ${sheet.name}`;
   const density = sheet.densityWPerCm3;
   const densityCell = density === null ? '<span class="faded">–</span>' : `<span>${fixedNumber(density, 3)}<span class="unit-phone">\u00a0W/cm³</span></span>${shareBar({ fraction: density / densest, tick: null, style: 'filled' })}`;
@@ -113,9 +118,14 @@ function registerRow(sheet: SheetSummary, scale: number, densest: number): strin
   return (
     `<tr><td class="m1 no">${escapeText(sheet.number ?? '–')} <span class="soft">${escapeText(sheet.revision)}</span></td><td class="sil-cell">${drawing}</td>` +
     `<th scope="row" class="dev"><a href="${href(`/teardowns/${sheet.slug}/`)}">${escapeText(name)}</a><span class="kind">${escapeText(sheet.kind)}, ${counted(outputs, 'port')}</span></th>` +
-    `<td class="path">${glyphChain(sheet.glyphs)}<span class="kind">${escapeText(sheet.topology)}</span></td>` +
+    `<td class="path">${glyphChain(pathGlyphs(sheet.glyphs))}<span class="kind">${escapeText(sheet.topology)}</span></td>` +
     `<td class="n rated">${rated}</td><td class="n dens">${densityCell}</td><td class="marks">${ratingMarks(sheet)}</td><td class="m1 n issued">${escapeText(sheet.published)}</td></tr>`
   );
+}
+
+/** Blocks that shape a power path, each kind once; filters, stores and port logic stand in every device and say nothing here. */
+function pathGlyphs(kinds: readonly string[]): readonly string[] {
+  return [...new Set(kinds)].filter((kind) => !['input-filter', 'bulk-capacitor', 'port-control'].includes(kind));
 }
 
 function pager(page: RegisterPage): string {

@@ -53,6 +53,7 @@ function tableRow(row: Row, columns: readonly Column[], prefix: string): string 
 /** One cell; the first of a row is its head and stays in view on a phone. */
 export function tableCell(cell: Cell, column: Column | undefined, first: boolean): string {
   const end = column?.align === 'end';
+  if (first && end) return `<th scope="row" class="n">${cellContent(cell, column)}</th>`;
   if (first) return `<th scope="row" class="ref${cell.kind === 'text' && cell.mono !== true ? ' plain' : ''}">${cellContent(cell, column)}</th>`;
   if (cell.kind === 'missing' || (cell.kind === 'value' && isMissing(cell.value))) return `<td class="why${end ? ' n' : ''}">${cellContent(cell, column)}</td>`;
   if (cell.kind === 'text' && cell.mono === true) return `<td class="m1${end ? ' n' : ''}">${cellContent(cell, column)}</td>`;

@@ -15,6 +15,7 @@ import { fallsView, matrixKey, shareMatrixView } from './port-shares.ts';
 import { stressCounts, stressView } from './stress.ts';
 import { tableView } from './table-view.ts';
 import { titleBlock, type Rank } from './title-block.ts';
+import { sentence } from './words.ts';
 import { workingView } from './working.ts';
 import { ZONE_END, zoneLetter, zoneList, zoneStart, zoneTitle, type ZoneFrame } from './zone.ts';
 
@@ -68,8 +69,8 @@ function recallNotice({ entry }: PreparedSheet): string {
 }
 
 function inShortZone({ entry, derived }: PreparedSheet): Part {
-  const summary = entry.summary === null ? '' : `<p class="summary">${escapeText(entry.summary)}</p>`;
-  const side = `<p class="headline">${escapeText(entry.title)}</p>${summary}${stressCounts(derived.stress)}`;
+  const summary = entry.summary === null ? '' : `<p class="summary">${sentence(entry.summary)}</p>`;
+  const side = `<p class="headline">${sentence(entry.title)}</p>${summary}${stressCounts(derived.stress)}`;
   const plugs = derived.shares === null ? '' : plugList(entry, derived.shares);
   return { title: 'In short', layout: 'side', side, matter: `<div class="short"><div>${plugs}</div>${cautionBox(cautionOf(entry, derived))}</div>` };
 }
@@ -143,7 +144,8 @@ function prose(sheet: PreparedSheet, base: string): string {
 
 function placedTable(sheet: PreparedSheet, id: string): string {
   const { entry, derived } = sheet;
-  if (id === 'port-share' && derived.shares !== null) return shareMatrixView(entry, derived.shares) + `<p class="note under">${escapeText(matrixKey(derived.shares, entry))}</p>`;
+  if (id === 'port-share' && derived.shares !== null) return shareMatrixView(entry, derived.shares) + `<p class="note under">${escapeText(matrixKey(derived.shares, entry))}</p>${sheet.placed.includes('port-falls') ? '' : fallsView(derived.shares, entry)}`;
+  if (id === 'port-falls' && derived.shares !== null) return fallsView(derived.shares, entry);
   if (id === 'stress' && derived.stress.length > 0) return stressView(derived);
   if (id === 'parts' && entry.parts.length > 0) return partsView(entry, derived);
   const table = sheet.tables.find((candidate) => candidate.id === id);
@@ -161,7 +163,7 @@ function recordZones(sheet: PreparedSheet): readonly (Part | null)[] {
       side: `<p>Changes to a published number are listed for good.</p>`,
       matter: correctionList(entry.corrections, entry.published),
     },
-    named === 0 ? null : { title: 'How it was computed', layout: 'full', side: `Each computed value with its formula, what went in and how that is known. Formulas have their own pages under <a href="${href('/methods/')}">Methods</a>.`, matter: workingView(derived) },
+    named === 0 ? null : { title: 'How it was computed', layout: 'full', side: `Each computed value with its formula, what went in and how that is known. Formulas have their own pages under <a href="${href('/methods/')}">Methods</a>.`, matter: workingView(entry, derived) },
     entry.sources.length === 0 ? null : { title: 'Sources', layout: 'side', side: '<p>What the author read for this sheet.</p>', matter: sourceList(sheet) },
   ];
 }

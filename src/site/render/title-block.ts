@@ -1,7 +1,7 @@
 import { escapeText } from '../../figures/markup.ts';
 import { stageOf } from '../../stages/index.ts';
 import type { PreparedSheet, SiteSettings } from '../../pipeline/prepared.ts';
-import type { Entry } from '../../entry/entry.ts';
+import type { EfficiencyPoint, Entry } from '../../entry/entry.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { quantity, type Showing } from './quantity.ts';
 import { workingAnchor } from './references.ts';
@@ -52,7 +52,7 @@ function aboutLine(entry: Entry): string {
     ...(device.model === null ? [] : [`model ${device.model}`]),
     ...(device.released === null ? [] : [`released ${device.released}`]),
     ...(sample.obtained === null ? [] : [sample.obtained]),
-    ...(sample.firmware === null ? [] : [`firmware ${sample.firmware}`]),
+    ...(sample.firmware === null || sample.firmware === 'unknown' ? [] : [`firmware ${sample.firmware}`]),
   ];
   const text = pieces.join(', ');
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
@@ -94,15 +94,28 @@ function sizeFields({ entry, derived }: PreparedSheet): readonly Field[] {
 
 function measuredFields({ entry }: PreparedSheet, rank: Rank | null): readonly Field[] {
   const standby = entry.measurements.find((point) => point.subject === 'standby');
-  const best = entry.efficiency.find((point) => point.efficiency !== null && point.statistic === 'average') ?? entry.efficiency.find((point) => point.efficiency !== null);
+  const best = telling(entry.efficiency);
   const line = best?.line?.quantity.written;
-  const label = `${best?.statistic === 'average' ? 'Mean efficiency' : 'Efficiency'}${line === undefined ? '' : `, ${line}`}`;
+  const label = `${best?.statistic === 'average' ? 'Mean efficiency' : 'Efficiency, top load'}${line === undefined ? '' : `, ${line}`}`;
   const at = standby?.conditions['line'];
   return [
     { label, html: textOr(best?.efficiency?.quantity.written ?? '', 'not measured'), span: 2, size: 'large' },
     { label: `Standby${at === undefined ? '' : `, ${at}`}`, html: textOr(standby?.value.quantity.written ?? '', 'not measured'), span: 2 },
     { label: 'Rank by W/cm³', html: rank === null ? dash('nothing to rank') : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span>`, span: 2, last: true },
   ];
+}
+
+/** The efficiency that the title block shows: a stated mean, else the point with the most power, at 230 V where it was measured there. */
+function telling(points: readonly EfficiencyPoint[]): EfficiencyPoint | null {
+  const known = points.filter((point) => point.efficiency !== null && point.of === null);
+  const means = known.filter((point) => point.statistic === 'average');
+  const at230 = (list: readonly EfficiencyPoint[]): readonly EfficiencyPoint[] => (list.some(isAt230) ? list.filter(isAt230) : list);
+  const power = (point: EfficiencyPoint): number => point.input?.quantity.nominal ?? 0;
+  return at230(means)[0] ?? [...at230(known)].sort((one, other) => power(other) - power(one))[0] ?? null;
+}
+
+function isAt230(point: EfficiencyPoint): boolean {
+  return point.line?.quantity.nominal === 230;
 }
 
 function issueFields({ entry, derived }: PreparedSheet, site: SiteSettings): readonly Field[] {

@@ -1,9 +1,11 @@
 import { escapeText } from '../../figures/markup.ts';
 import { FORMULAS } from '../../formulas/index.ts';
 import type { Derived } from '../../derived/derived.ts';
+import type { Entry } from '../../entry/entry.ts';
 import { isMissing, type Known, type Value } from '../../values/value.ts';
 import { restsOnAssumption } from '../../values/trace.ts';
 import { href } from '../href.ts';
+import { isMainsDevice } from './caution-box.ts';
 import { quantity, quantityWords } from './quantity.ts';
 import { workingAnchor } from './references.ts';
 import { sentenceCase } from './words.ts';
@@ -12,12 +14,20 @@ const TITLES: ReadonlyMap<string, string> = new Map(FORMULAS.map((formula) => [f
 const SYMBOLS: ReadonlyMap<string, Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>> = new Map(FORMULAS.map((formula) => [formula.id, formula.inputs]));
 
 /** Every value that was computed, with the formula, its inputs and how each of them is known, and the interval. */
-export function workingView(derived: Derived): string {
+export function workingView(entry: Entry, derived: Derived): string {
   const computed = Object.entries(derived.named).filter(([, known]) => !isMissing(known) && known.origin.evidence === 'computed');
-  const withheld = Object.entries(derived.named).filter(([, known]) => isMissing(known));
+  const withheld = Object.entries(derived.named).filter(([name, known]) => isMissing(known) && concerns(name, entry));
   const items = computed.map(([name, known]) => workingItem(name, known));
   const missing = withheld.map(([name, known]) => `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name.replaceAll('-', ' ')))}</b></div><div class="w-inputs faded">${isMissing(known) ? escapeText(withheldWords(known)) : ''}</div><div class="w-out faded">withheld</div></li>`);
   return `<ul class="working">${items.join('')}${missing.join('')}</ul>`;
+}
+
+const OF_MAINS: ReadonlySet<string> = new Set(['high-line', 'low-line', 'peak-voltage', 'bulk-capacitance', 'bulk-per-watt', 'bulk-voltage', 'stored-energy', 'bleed-resistance', 'time-to-safe', 'y-current']);
+
+/** Whether a missing value is one that a device of this kind could have: nobody misses the bulk capacitor of a car adapter. */
+function concerns(name: string, entry: Entry): boolean {
+  if (OF_MAINS.has(name)) return isMainsDevice(entry);
+  return !name.startsWith('battery') || entry.device.kind === 'power bank';
 }
 
 function withheldWords(known: Extract<Known, { missing: true }>): string {

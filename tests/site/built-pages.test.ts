@@ -1,0 +1,258 @@
+/// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Server } from 'node:http';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { HtmlValidate } from 'html-validate';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { buildSmallSite, onePageOfEachKind, pageSource, serveSite, type BuiltSite } from './built-site.ts';
+import { startChromium } from './chromium.ts';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const TEARDOWNS = ['fennimoor-deskway-100', 'tillmere-nub-20', 'wendlestone-fairlead-92', 'crossgarth-bothy-45'];
+
+let site: BuiltSite;
+let served: { origin: string; server: Server };
+const browser: Browser | null = await startChromium();
+
+beforeAll(async () => {
+  site = await buildSmallSite('/', TEARDOWNS);
+  served = await serveSite(site);
+});
+afterAll(async () => {
+  await browser?.close();
+  served.server.close();
+});
+
+/** Opens every given page in one window and hands it to `look`. */
+async function visit(pages: readonly string[], options: Parameters<Browser['newContext']>[0], look: (page: Page, address: string) => Promise<void>): Promise<void> {
+  const context = await window(options);
+  const page = await context.newPage();
+  for (const address of pages) {
+    await page.goto(served.origin + address, { waitUntil: 'load' });
+    await look(page, address);
+  }
+  await context.close();
+}
+
+async function window(options: Parameters<Browser['newContext']>[0]): Promise<BrowserContext> {
+  if (browser === null) throw new Error('no browser');
+  return await browser.newContext(options);
+}
+
+describe('a built site', () => {
+  it('has a page for each teardown with the device as its heading and the text in its body', () => {
+    for (const slug of TEARDOWNS) {
+      const html = pageSource(site, `/teardowns/${slug}/`);
+      expect(html.match(/<h1>/g)).toHaveLength(1);
+      expect(html).toContain('class="prose"');
+      expect(html.length).toBeGreaterThan(20_000);
+    }
+  });
+
+  it('letters the zones of a sheet without gaps and without I and O', () => {
+    for (const slug of TEARDOWNS) {
+      const letters = [...pageSource(site, `/teardowns/${slug}/`).matchAll(/<section class="zone[^"]*" id="([A-Z])"/g)].map((match) => match[1]);
+      expect(letters).toEqual([...'ABCDEFGHJKLMNPQRSTUVWXYZ'].slice(0, letters.length));
+    }
+  });
+
+  it('carries its caution on every teardown', () => {
+    expect(pageSource(site, '/teardowns/fennimoor-deskway-100/')).toContain('Never power an opened adapter from the mains.');
+    expect(pageSource(site, '/teardowns/wendlestone-fairlead-92/')).toContain('Current in an opened unit');
+    expect(pageSource(site, '/teardowns/crossgarth-bothy-45/')).toContain('Never pierce, bend, heat or short a cell');
+  });
+
+  it('uses no inline script, no inline style and no event attribute', () => {
+    for (const page of site.pages) {
+      const html = pageSource(site, page);
+      expect(html, page).not.toMatch(/<style|\sstyle=|\son[a-z]+=/);
+      for (const script of html.match(/<script[^>]*>/g) ?? []) expect(script, page).toContain('src="');
+    }
+  });
+
+  it('states a strict policy in every page and in the headers for static hosts', () => {
+    for (const page of site.pages.filter((address) => pageSource(site, address).includes('class="sheet"'))) {
+      expect(pageSource(site, page), page).toMatch(/content-security-policy" content="default-src 'none'; script-src 'self'/);
+    }
+    expect(readFileSync(join(site.folder, '_headers'), 'utf8')).toContain("frame-ancestors 'none'");
+  });
+
+  it('keeps a teardown under 100 KB of compressed HTML and CSS, with the scheme switch as its only script', () => {
+    const styles = readdirSync(join(site.folder, '_sheet')).filter((name) => name.endsWith('.css'));
+    for (const slug of TEARDOWNS) {
+      const html = pageSource(site, `/teardowns/${slug}/`);
+      const linked = styles.filter((name) => html.includes(name)).map((name) => readFileSync(join(site.folder, '_sheet', name), 'utf8'));
+      expect(linked.length).toBeGreaterThan(0);
+      expect(gzipSync(html).length + gzipSync(linked.join('')).length).toBeLessThan(100_000);
+      expect([...html.matchAll(/<script[^>]*src="([^"]+)"/g)].map((match) => match[1])).toEqual(['/scheme.js']);
+    }
+  });
+
+  it('ships fonts cut down to what the trade writes', () => {
+    const fonts = readdirSync(join(site.folder, '_sheet')).filter((name) => name.endsWith('.woff2'));
+    expect(fonts.length).toBeGreaterThan(5);
+    for (const font of fonts) expect(statSync(join(site.folder, '_sheet', font)).size, font).toBeLessThan(40_000);
+  });
+
+  it('is valid HTML on one page of each kind', async () => {
+    const validator = new HtmlValidate({
+      extends: ['html-validate:recommended'],
+      rules: {
+        // Formatting choices of a generator, not faults.
+        'long-title': 'off',
+        'no-trailing-whitespace': 'off',
+        'attribute-boolean-style': 'off',
+        'doctype-style': 'off',
+        'void-style': 'off',
+        'no-inline-style': 'error',
+        // Numbers and units are kept together by these characters on purpose.
+        'tel-non-breaking': 'off',
+      },
+    });
+    for (const page of onePageOfEachKind(site)) {
+      const report = await validator.validateString(pageSource(site, page), page);
+      const messages = report.results.flatMap((result) => result.messages.map((message) => `${page}:${message.line}:${message.column} ${message.ruleId} ${message.message}`));
+      expect(messages.slice(0, 10)).toEqual([]);
+    }
+  });
+});
+
+describe.skipIf(browser === null)('a built site in a real browser', () => {
+  for (const scheme of ['light', 'dark'] as const) {
+    for (const width of [1280, 360]) {
+      it(`has no accessibility fault in the ${scheme === 'light' ? 'paper' : 'blueprint'} scheme at ${width} px`, async () => {
+        await visit(onePageOfEachKind(site), { viewport: { width, height: 900 }, colorScheme: scheme, bypassCSP: true }, async (page, address) => {
+          await page.evaluate(axeSource);
+          const faults = await page.evaluate(async () => {
+            // axe put itself there one line above.
+            const { axe } = globalThis as unknown as { axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[] }> } };
+            const { violations } = await axe.run();
+            return violations.map((violation) => `${violation.id}: ${violation.nodes.slice(0, 3).map((node) => `${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`).join(' | ')}`);
+          });
+          expect(faults, `${address} ${scheme} ${width}`).toEqual([]);
+        });
+      });
+    }
+  }
+
+  it('is no wider than a phone on any page', async () => {
+    await visit(site.pages.filter((page) => !page.includes('/methods/') || page.endsWith('/methods/')), { viewport: { width: 360, height: 780 } }, async (page, address) => {
+      const width = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(width, address).toBeLessThanOrEqual(360);
+    });
+  });
+
+  it('has no text under 12.5 px but raised and lowered signs', async () => {
+    for (const width of [1280, 360]) {
+      await visit(site.slugs.map((slug) => `/teardowns/${slug}/`), { viewport: { width, height: 900 } }, async (page, address) => {
+        const small = await page.evaluate(() => {
+          const found: string[] = [];
+          for (const element of document.querySelectorAll('body *')) {
+            const ownText = [...element.childNodes].some((node) => node.nodeType === 3 && (node.textContent ?? '').trim() !== '');
+            const hidden = element.closest('.vh, .defs, [hidden], title, desc, sub, sup') !== null || element.getClientRects().length === 0;
+            if (ownText && !hidden && Number.parseFloat(getComputedStyle(element).fontSize) < 12.5) found.push(`${element.tagName}.${element.getAttribute('class') ?? ''} ${getComputedStyle(element).fontSize}`);
+          }
+          return [...new Set(found)];
+        });
+        expect(small, `${address} ${width}`).toEqual([]);
+      });
+    }
+  });
+
+  it('asks no other host for anything, breaks no policy and logs nothing', async () => {
+    const context = await window({ viewport: { width: 1280, height: 900 } });
+    const page = await context.newPage();
+    const elsewhere: string[] = [];
+    const said: string[] = [];
+    page.on('request', (request) => void (request.url().startsWith(`${served.origin}/`) ? undefined : elsewhere.push(request.url())));
+    page.on('console', (message) => void said.push(`${page.url()} ${message.text()}`));
+    page.on('pageerror', (error) => void said.push(`${page.url()} ${error.message}`));
+    page.on('requestfailed', (request) => void said.push(`failed ${request.url()}`));
+    await page.addInitScript(() => {
+      document.addEventListener('securitypolicyviolation', (event) => {
+        console.error(`policy ${event.violatedDirective} ${event.blockedURI}`);
+      });
+    });
+    for (const address of onePageOfEachKind(site)) await page.goto(served.origin + address, { waitUntil: 'networkidle' });
+    await context.close();
+    expect(elsewhere).toEqual([]);
+    expect(said).toEqual([]);
+  });
+
+  it('has a glyph of its own for every character it prints', async () => {
+    for (const address of onePageOfEachKind(site)) {
+      const context = await window({ viewport: { width: 1280, height: 900 } });
+      const page = await context.newPage();
+      await page.goto(served.origin + address, { waitUntil: 'networkidle' });
+      await page.evaluate(() => document.fonts.ready);
+      const protocol = await context.newCDPSession(page);
+      await protocol.send('DOM.enable');
+      await protocol.send('CSS.enable');
+      const { root } = await protocol.send('DOM.getDocument', { depth: 0 });
+      const { nodeId } = await protocol.send('DOM.querySelector', { nodeId: root.nodeId, selector: 'body' });
+      const { fonts } = await protocol.send('CSS.getPlatformFontsForNode', { nodeId });
+      await context.close();
+      expect(fonts.some((font) => font.isCustomFont), address).toBe(true);
+      expect(fonts.filter((font) => !font.isCustomFont).map((font) => `${font.familyName} ${font.glyphCount}`), address).toEqual([]);
+    }
+  });
+
+  it('shows the same text with scripts switched off, and offers no switch that does nothing', async () => {
+    const address = `/teardowns/${TEARDOWNS[0] ?? ''}/`;
+    const texts: string[] = [];
+    for (const javaScriptEnabled of [true, false]) {
+      await visit([address], { javaScriptEnabled, viewport: { width: 1280, height: 900 } }, async (page) => {
+        texts.push(await page.locator('main').innerText());
+        expect(await page.locator('[data-scheme-switch]').isVisible()).toBe(javaScriptEnabled);
+      });
+    }
+    expect(texts[1]).toBe(texts[0]);
+    expect(texts[0]?.length).toBeGreaterThan(5_000);
+  });
+
+  it('keeps the chosen scheme from page to page', async () => {
+    const context = await window({ colorScheme: 'light', viewport: { width: 1280, height: 900 } });
+    const page = await context.newPage();
+    const ground = (): Promise<string> => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+    await page.goto(`${served.origin}/`);
+    const paper = await ground();
+    await page.locator('[data-scheme-switch]').click();
+    const blueprint = await ground();
+    await page.goto(`${served.origin}/methods/`);
+    expect(await ground()).toBe(blueprint);
+    expect(blueprint).not.toBe(paper);
+    await context.close();
+  });
+
+  it('can be walked with the keyboard: the skip link first, and a visible focus on everything', async () => {
+    await visit([`/teardowns/${TEARDOWNS[0] ?? ''}/`], { viewport: { width: 1280, height: 900 } }, async (page) => {
+      await page.keyboard.press('Tab');
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the sheet');
+      for (let step = 0; step < 25; step += 1) {
+        await page.keyboard.press('Tab');
+        const outline = await page.evaluate(() => (document.activeElement === null ? '' : getComputedStyle(document.activeElement).outlineStyle));
+        expect(outline).not.toBe('none');
+      }
+    });
+  });
+
+  it('prints as A4 sheets, the drawing on a page of its own', async () => {
+    await visit([`/teardowns/${TEARDOWNS[0] ?? ''}/`], { viewport: { width: 1280, height: 900 } }, async (page) => {
+      const pdf = await page.pdf({ preferCSSPageSize: true });
+      const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+      expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+      expect(pages).toBeGreaterThan(3);
+      expect(pages).toBeLessThan(25);
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.locator('.strip').isVisible()).toBe(false);
+      expect(await page.locator('.foot').isVisible()).toBe(true);
+      // ISO A4 has 297 mm; the drawing fills one page inside the margins and no more.
+      const height = await page.locator('.za').evaluate((zone) => (zone.getBoundingClientRect().height * 25.4) / 96);
+      expect(height).toBeLessThan(275);
+    });
+  });
+});
