@@ -17,7 +17,8 @@ export function outputVoltage(entry: Entry, stage: Stage): Known<'voltage'> {
   if (own.length === 0 && fed.converters.length > 0) return missing(`output voltage of ${stage.id} not given`, [`output of ${stage.id}`]);
   const unknown = own.length === 0 ? offered.find(isMissing) : undefined;
   if (unknown !== undefined) return unknown;
-  return largest([...own, ...offered]) ?? missing(`${stage.id} feeds no port whose offers are known`, [`output of ${stage.id}`]);
+  // Of equals the offer stands: "20 V" of a contract is nominal, as the author's 20 V of a reading is not.
+  return largest([...offered, ...own]) ?? missing(`${stage.id} feeds no port whose offers are known`, [`output of ${stage.id}`]);
 }
 
 interface Reach {

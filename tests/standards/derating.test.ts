@@ -42,6 +42,7 @@ describe('derating policies', () => {
     expect(limit('mil-std-975m', 'transistor', 'voltage')).toBe(0.75);
     expect(limit('mil-std-975m', 'rectifier', 'voltage')).toBe(0.7);
     expect(limit('nasa-eee-inst-002', 'ceramic capacitor', 'voltage')).toBe(0.6);
+    expect(limit('rac-guideline', 'aluminium electrolytic', 'voltage')).toBe(0.8);
   });
 
   // MIL-STD-975M appendix A 3.9; EEE-INST-002 F1 has the same numbers.
