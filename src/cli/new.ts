@@ -1,9 +1,9 @@
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
+import { entryTemplate } from '../entry/entry-template.ts';
 import { addressOf, isAddress } from '../pipeline/address.ts';
 import type { Command, GivenOptions } from './command.ts';
 import { contentFolder } from './places.ts';
-import { entryTemplate } from './entry-template.ts';
 import { DONE, FAILED, type CommandStreams } from './streams.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
@@ -28,7 +28,7 @@ function runNew(slug: string, options: GivenOptions, streams: CommandStreams): P
   }
   mkdirSync(dirname(path), { recursive: true });
   // "x": should somebody else write it in this moment, theirs stays.
-  writeFileSync(path, entryTemplate(), { flag: 'wx' });
+  writeFileSync(path, entryTemplate(slug), { flag: 'wx' });
   streams.stdout.write(`${shown} is written. Fill it in, then run "seamline check".\n`);
   return Promise.resolve(DONE);
 }

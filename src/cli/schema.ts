@@ -1,5 +1,4 @@
-import { z } from 'zod';
-import { ENTRY_SCHEMA } from '../entry/schema.ts';
+import { entryJsonSchema } from '../entry/entry-json-schema.ts';
 import type { Command } from './command.ts';
 import { DONE } from './streams.ts';
 
@@ -9,8 +8,7 @@ export const schema: Command = {
   meaning: 'print the JSON Schema of the frontmatter, for editors',
   options: [],
   run: (_, __, { stdout }) => {
-    const document = z.toJSONSchema(ENTRY_SCHEMA, { target: 'draft-7', io: 'input', reused: 'ref' });
-    stdout.write(`${JSON.stringify(document, null, 2)}\n`);
+    stdout.write(`${JSON.stringify(entryJsonSchema(), null, 2)}\n`);
     return Promise.resolve(DONE);
   },
 };

@@ -1,3 +1,4 @@
+import type { FormulaUse } from '../corpus/formula-uses.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { SheetSummary } from './prepared.ts';
@@ -11,6 +12,8 @@ export interface EntryRecord {
   /** Findings in the file itself. */
   readonly diagnostics: readonly Diagnostic[];
   readonly summary: SheetSummary | null;
+  /** What each formula computed in it, for the pages of the methods. */
+  readonly uses: readonly FormulaUse[];
   /** Links of the text to pages of the site; offsets in the file. */
   readonly links: readonly RecordedLink[];
   /** Pictures that the text places, by path from the entry's folder; offsets in the file. */

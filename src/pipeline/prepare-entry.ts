@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { formulaUses } from '../corpus/formula-uses.ts';
 import type { Derived } from '../derived/derived.ts';
 import type { Diagnostic, Finding } from '../diagnostics/finding.ts';
 import type { Entry } from '../entry/entry.ts';
@@ -112,6 +113,7 @@ function recorded(source: EntryFile, entry: Entry | null, prose: Prose | null, t
     status: entry?.status ?? 'unreadable',
     diagnostics,
     summary: sheet === null ? null : summaryOf(sheet),
+    uses: sheet === null ? [] : formulaUses(sheet.derived),
     links: (prose?.links ?? []).map(({ path, fragment, written, stretch }) => ({ path, fragment, written, start: stretch.start + textStart, end: stretch.end + textStart })),
     images: (prose?.images ?? []).map(({ path, stretch }) => ({ path, start: stretch.start + textStart, end: stretch.end + textStart })),
     dependsOn,

@@ -8,6 +8,7 @@ import { codeVersion } from './code-version.ts';
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
 import { KNOWN_PAGES } from './known-pages.ts';
+import { methodUses } from './method-uses.ts';
 import type { FileFinding } from './pipeline-rule.ts';
 import { placeInFiles } from './place-in-files.ts';
 import { prepareMany, type EntryJob } from './prepare-many.ts';
@@ -25,7 +26,7 @@ import { writeIfChanged } from './write-if-changed.ts';
 export interface PrepareOptions {
   /** Folder with `teardowns/` and `site.yaml`. */
   readonly content: string;
-  /** Folder that the site reads: `manifest.json` and `sheets/<slug>.json`. */
+  /** Folder that the site reads: `manifest.json`, `methods.json` and `sheets/<slug>.json`. */
   readonly prepared: string;
   /** Folder for what the next run can use again. */
   readonly cache: string;
@@ -61,6 +62,7 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
   const diagnostics = sortedDiagnostics([...(await elsewhere), ...records.flatMap((record) => record.diagnostics)]);
   const manifest = manifestOf(settings, records, listing.entries, diagnostics, options.mode);
   writeIfChanged(join(options.prepared, 'manifest.json'), JSON.stringify(manifest));
+  writeIfChanged(join(options.prepared, 'methods.json'), JSON.stringify(methodUses(records, manifest.sheets)));
   dropSheets(options.prepared, new Set(records.map((record) => record.slug)));
   const drafts = records.filter((record) => record.status === 'draft').length;
   return { diagnostics, manifest, counts: { entries: listing.entries.length, drafts, parsed } };

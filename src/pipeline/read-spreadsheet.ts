@@ -1,40 +1,20 @@
 import { CsvError, parse } from 'csv-parse/sync';
+import type { PartRow } from '../entry/parts-from-rows.ts';
+import type { Finding } from '../diagnostics/finding.ts';
+import { pipelineFinding } from './pipeline-rule.ts';
 
-/** One cell with its place in the file. */
-export interface SpreadsheetCell {
-  readonly text: string;
+/** Where something stands in a file; both count from 1. */
+export interface Place {
   readonly line: number;
   readonly column: number;
 }
 
-export type SpreadsheetRow = readonly SpreadsheetCell[];
-
-type Say = (message: string, at: { readonly line: number; readonly column: number }, rule?: 'parts-file-row' | 'file-not-utf8') => void;
-
-/** Reads comma, semicolon or tab separated text strictly: a row that does not fit is reported, and all others are read. */
-export function readSpreadsheet(bytes: Uint8Array, say: Say): SpreadsheetRow[] {
-  const text = decode(bytes, say);
-  if (text === null) return [];
-  const delimiter = delimiterOf(text);
-  let rows: readonly ParsedRow[];
-  try {
-    const parsed: readonly unknown[] = parse(text, {
-      bom: true,
-      delimiter,
-      info: true,
-      raw: true,
-      skip_empty_lines: true,
-      skip_records_with_error: true,
-      on_skip: (error) => {
-        if (error !== undefined) say(faultOf(error), { line: lineOf(error), column: 1 });
-      },
-    });
-    rows = parsed.filter(isParsedRow);
-  } catch (error) {
-    say(error instanceof CsvError ? faultOf(error) : 'The file could not be read as a table', { line: error instanceof CsvError ? lineOf(error) : 1, column: 1 });
-    return [];
-  }
-  return rows.map(({ record, raw, info }) => cellsOf(record, raw, info.lines, delimiter));
+/** A table as rows of cells by column head, with the places of its cells. */
+export interface Spreadsheet {
+  readonly rows: readonly PartRow[];
+  readonly findings: readonly Finding[];
+  /** Place of a cell by the line of its row and the head of its column (any case); the start of the row where there is no such column. */
+  readonly placeOf: (line: number, head: string) => Place;
 }
 
 interface ParsedRow {
@@ -43,16 +23,64 @@ interface ParsedRow {
   readonly info: { readonly lines: number };
 }
 
+/** Reads comma, semicolon or tab separated text strictly: a row that does not fit is reported, and all others are read. */
+export function readSpreadsheet(bytes: Uint8Array): Spreadsheet {
+  const findings: Finding[] = [];
+  const parsed = rowsOf(bytes, findings).map((row) => ({ record: row.record, places: placesIn(row, delimiterOf(decoded(bytes) ?? '')) }));
+  const [head, ...body] = parsed;
+  const heads = (head?.record ?? []).map((text) => text.trim());
+  heads.forEach((text, column) => {
+    const isAgain = heads.findIndex((other) => other.toLowerCase() === text.toLowerCase()) !== column;
+    if (isAgain && text !== '') findings.push(rowFault(`The column "${text}" stands twice`, head?.places[column]));
+  });
+  const lineOfRow = (places: readonly Place[]): number => places[0]?.line ?? 1;
+  return {
+    rows: body.map(({ record, places }) => ({ cells: Object.fromEntries(heads.map((text, column) => [text, record[column] ?? ''])), line: lineOfRow(places) })),
+    findings,
+    placeOf(line, name) {
+      const column = heads.findIndex((text) => text.toLowerCase().startsWith(name.toLowerCase()));
+      const row = body.find(({ places }) => lineOfRow(places) === line);
+      return row?.places[column] ?? { line, column: 1 };
+    },
+  };
+}
+
+function rowsOf(bytes: Uint8Array, findings: Finding[]): ParsedRow[] {
+  const text = decoded(bytes);
+  if (text === null) {
+    findings.push(pipelineFinding('file-not-utf8', 'The parts file is not UTF-8 text', { in: 'file', line: 1, column: 1 }));
+    return [];
+  }
+  const skip = (error: CsvError): void => void findings.push(rowFault(wordsOf(error), { line: lineOf(error), column: 1 }));
+  try {
+    const rows: readonly unknown[] = parse(text, {
+      bom: true,
+      delimiter: delimiterOf(text),
+      info: true,
+      raw: true,
+      skip_empty_lines: true,
+      skip_records_with_error: true,
+      on_skip: (error) => {
+        if (error !== undefined) skip(error);
+      },
+    });
+    return rows.filter(isParsedRow);
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    skip(error);
+    return [];
+  }
+}
+
 /** The parser's types do not follow its `raw` and `info` options, so the shape is looked at. */
 function isParsedRow(row: unknown): row is ParsedRow {
   return typeof row === 'object' && row !== null && 'record' in row && Array.isArray(row.record) && 'raw' in row && typeof row.raw === 'string' && 'info' in row;
 }
 
-function decode(bytes: Uint8Array, say: Say): string | null {
+function decoded(bytes: Uint8Array): string | null {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
-    say('The parts file is not UTF-8 text', { line: 1, column: 1 }, 'file-not-utf8');
     return null;
   }
 }
@@ -64,8 +92,12 @@ function delimiterOf(text: string): string {
   return [',', ';', '\t'].reduce((best, mark) => (count(mark) > count(best) ? mark : best));
 }
 
-function faultOf(error: CsvError): string {
-  if (error.code === 'CSV_RECORD_INCONSISTENT_FIELDS_LENGTH' || error.code === 'CSV_RECORD_INCONSISTENT_COLUMNS') return 'This row has another number of cells than the heading';
+function rowFault(message: string, place: Place | undefined): Finding {
+  return pipelineFinding('parts-file-row', message, { in: 'file', line: place?.line ?? 1, column: place?.column ?? 1 });
+}
+
+function wordsOf(error: CsvError): string {
+  if (error.code === 'CSV_RECORD_INCONSISTENT_FIELDS_LENGTH') return 'This row has another number of cells than the heading';
   if (error.code === 'CSV_QUOTE_NOT_CLOSED') return 'A double quote is opened and never closed';
   if (error.code === 'INVALID_OPENING_QUOTE' || error.code === 'CSV_INVALID_CLOSING_QUOTE') return 'A double quote inside a cell must be doubled, and the cell put into double quotes';
   return 'This row cannot be read';
@@ -76,13 +108,13 @@ function lineOf(error: CsvError): number {
   return typeof lines === 'number' ? lines : 1;
 }
 
-/** Cells with their places: the record is walked once more as written, minding quotes. */
-function cellsOf(record: readonly string[], raw: string, lastLine: number, delimiter: string): SpreadsheetRow {
+/** Places of the cells of a row: it is walked once more as written, minding quotes. */
+function placesIn({ raw, info }: ParsedRow, delimiter: string): Place[] {
   const body = raw.replace(/^[\r\n]+|[\r\n]+$/g, '');
-  let line = lastLine - (body.split('\n').length - 1);
+  let line = info.lines - (body.split('\n').length - 1);
   let column = 1;
   let quoted = false;
-  const starts = [{ line, column }];
+  const places = [{ line, column }];
   for (const character of body) {
     column += character.length;
     if (character === '"') quoted = !quoted;
@@ -90,7 +122,7 @@ function cellsOf(record: readonly string[], raw: string, lastLine: number, delim
       line += 1;
       column = 1;
     }
-    if (character === delimiter && !quoted) starts.push({ line, column });
+    if (character === delimiter && !quoted) places.push({ line, column });
   }
-  return record.map((text, index) => ({ text: text.trim(), ...(starts[index] ?? { line, column }) }));
+  return places;
 }
