@@ -8,7 +8,7 @@ export function readDevice(context: ReadingContext, source: EntrySource['device'
   const name = source.name ?? source.model;
   if (name === undefined) {
     const message = 'The device has neither a name nor a model.';
-    context.findings.push(readingFinding('missing-field', atValue(['device', 'name']), message, { advice: 'Add name or model.' }));
+    context.findings.push(readingFinding('missing-field', atValue(['device']), message, { advice: 'Add name or model.' }));
   }
   return {
     maker: source.maker,

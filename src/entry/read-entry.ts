@@ -40,9 +40,16 @@ export interface EntryInput {
 export function readEntry(input: EntryInput): { readonly entry: Entry | null; readonly findings: readonly Finding[] } {
   const shape = readShape(input.frontmatter, input.slug);
   if (shape.source === null) return { entry: null, findings: shape.findings };
-  const context: ReadingContext = { findings: [...shape.findings], gaps: shape.gaps };
+  const context: ReadingContext = { findings: [], gaps: shape.gaps };
   const entry = readSections(context, input, shape.source);
-  return { entry, findings: withoutRepeats(context.findings) };
+  return { entry, findings: withoutRepeats([...shape.findings, ...notCausedBy(shape.findings, context.findings)]) };
+}
+
+/** What is missing only because its shape was wrong and it was left out has been said already. */
+function notCausedBy(shape: readonly Finding[], findings: readonly Finding[]): readonly Finding[] {
+  const left = shape.flatMap(({ where }) => (where.in === 'data' ? [where.path] : []));
+  const beneath = (path: DataPath): boolean => left.some((gone) => path.every((segment, index) => gone[index] === segment));
+  return findings.filter(({ rule, where }) => rule !== 'missing-field' || where.in !== 'data' || !beneath(where.path));
 }
 
 function readSections(context: ReadingContext, input: EntryInput, source: EntrySource): Entry {

@@ -9,6 +9,7 @@ import { GROUPS_WITHOUT_STAGE, type KnownStages, reportMisplacedRole, reportUnkn
 import { isYes, namesOf, readRatingFact, type ReadingContext, reportRemarks, textsOf } from './reading-context.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
 import { type Named, type Resolved, resolveRepetition } from './repetition.ts';
+import { reportStrangeDimensions } from './strange-dimensions.ts';
 import type { EntrySource } from './schema.ts';
 import { splitEvidence } from './split-evidence.ts';
 
@@ -95,6 +96,7 @@ function readShortLine(context: ReadingContext, line: Line, value: string, stage
   }
   const shift = comma + 1 + (rest.length - rest.trimStart().length);
   const { rating, evidence } = readRatingFact(context, { text: rest.trim(), path: line.path, evidence: 'marked' }, role.bareNumber, shift);
+  reportStrangeDimensions(context, role, rating, line.path, shift);
   return partOf(line, {
     role,
     references,
@@ -118,7 +120,7 @@ function readGroup(context: ReadingContext, line: Line, fields: PartFields, line
   const resolved = resolveRepetition(context, { fields, path: line.path }, (name) => groupOf(lines, name), {
     rule: 'unknown-part',
     thing: 'part',
-    known: lines.flatMap(({ key }) => referencesOf(key)),
+    known: () => lines.flatMap(({ key }) => referencesOf(key)),
   });
   const kind = stages.kinds.get(line.stage);
   const references = referencesOf(line.key);

@@ -20,7 +20,7 @@ export function readPorts(context: ReadingContext, source: EntrySource['ports'])
 }
 
 function readPort(context: ReadingContext, id: string, group: Named<PortSource>, groups: ReadonlyMap<string, Named<PortSource>>): Port {
-  const names = { rule: 'unknown-port', thing: 'port', known: [...groups.keys()] } as const;
+  const names = { rule: 'unknown-port', thing: 'port', known: () => [...groups.keys()] } as const;
   const { fields, placeOf } = resolveRepetition(context, group, (name) => groups.get(name) ?? null, names);
   const connector = fields.connector ?? connectorByName(id);
   if (fields.connector === undefined && fields['same as'] === undefined) {

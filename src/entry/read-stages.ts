@@ -21,7 +21,7 @@ export function readStages(context: ReadingContext, source: EntrySource['stages'
   );
   const targets = { ports, stages: [...groups.keys()] };
   return [...groups].flatMap(([id, group]) => {
-    const names = { rule: 'unknown-stage', thing: 'block', known: targets.stages } as const;
+    const names = { rule: 'unknown-stage', thing: 'block', known: () => targets.stages } as const;
     const resolved = resolveRepetition(context, group, (name) => groups.get(name) ?? null, names);
     const short = typeof source?.[id] === 'string';
     const kind = kindOf(context, id, resolved, short ? group : null);

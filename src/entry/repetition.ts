@@ -28,7 +28,7 @@ export function resolveRepetition<T extends Repeating>(
   context: ReadingContext,
   start: Named<T>,
   lookUp: (name: string) => Named<T> | null,
-  names: { readonly rule: ReadingRuleId; readonly thing: string; readonly known: readonly string[] },
+  names: { readonly rule: ReadingRuleId; readonly thing: string; readonly known: () => readonly string[] },
 ): Resolved<T> {
   const chain = chainFrom(context, start, lookUp, names);
   const fields = chain.reduceRight<T>((below, group) => ({ ...below, ...group.fields }), start.fields);
@@ -43,7 +43,7 @@ function chainFrom<T extends Repeating>(
   context: ReadingContext,
   start: Named<T>,
   lookUp: (name: string) => Named<T> | null,
-  names: { readonly rule: ReadingRuleId; readonly thing: string; readonly known: readonly string[] },
+  names: { readonly rule: ReadingRuleId; readonly thing: string; readonly known: () => readonly string[] },
 ): readonly Named<T>[] {
   const chain = [start];
   for (let group = start; group.fields['same as'] !== undefined;) {
@@ -51,7 +51,7 @@ function chainFrom<T extends Repeating>(
     const next = lookUp(wanted);
     const place = atValue([...group.path, 'same as']);
     if (next === null) {
-      const advice = didYouMean(wanted, names.known) ?? undefined;
+      const advice = didYouMean(wanted, names.known()) ?? undefined;
       context.findings.push(
         readingFinding(
           names.rule,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readReferences } from '../../src/entry/part-references.ts';
 import { lineKey, partsFromRows } from '../../src/entry/parts-from-rows.ts';
 import { readEntry } from '../../src/entry/read-entry.ts';
-import { reading } from './reading.ts';
+import { readFile, reading } from './reading.ts';
 
 describe('references in one key', () => {
   it.each([
@@ -53,7 +53,7 @@ describe('a part', () => {
   it('may be several pieces, whose connection is asked for', () => {
     const { entry, findings } = reading(`${STAGES}parts: { in: { RX: { role: bleed resistor, rating: 2 × 1 MΩ } } }`);
     expect(entry.parts[0]).toMatchObject({ count: 2, arrangement: 'parallel' });
-    expect(findings).toEqual(['value-remark 2:51 2 pieces are taken as connected in parallel.']);
+    expect(findings).toEqual(['value-remark 2:52 2 pieces are taken as connected in parallel.']);
     expect(reading(`${STAGES}parts: { in: { RX: { role: bleed resistor, rating: 1 MΩ, count: 2, arrangement: series } } }`)).toMatchObject({
       findings: [],
       entry: { parts: [{ count: 2, arrangement: 'series' }] },
@@ -83,11 +83,11 @@ describe('a part', () => {
   it('shows where in its rating the fault is', () => {
     // A MOSFET on-resistance heard as millilitres.
     const { places } = reading(`${STAGES}parts: { pfc: { Q1: { role: switch, rating: "700 V, 140 mL" } } }`);
-    expect(places).toEqual(['unreadable-value 2:54']);
+    expect(places).toEqual(['unreadable-value 2:53']);
   });
 
   it('in one line, too', () => {
-    expect(reading(`${STAGES}parts: { pfc: { Q1: "switch, 700 V, 140 mL" } }`).places).toEqual(['unreadable-value 2:38']);
+    expect(reading(`${STAGES}parts: { pfc: { Q1: "switch, 700 V, 140 mL" } }`).places).toEqual(['unreadable-value 2:37']);
   });
 
   it('keeps what was measured beside what is marked, and what else is stated', () => {
@@ -141,5 +141,18 @@ describe('a spreadsheet of parts', () => {
       'duplicate-reference 5',
       'wrong-shape 6',
     ]);
+  });
+});
+
+describe('a rating in a unit that its part never has', () => {
+  it('says what was probably meant', () => {
+    const text = `---\ntitle: One\ndevice: { maker: A, model: B, kind: wall charger }\n${STAGES}parts: { pfc: { Q1: { role: switch, rating: "700 V, 140 mL" } } }\n---\n`;
+    const [finding] = readFile(text).diagnostics;
+    expect(finding?.message).toBe('140 mL is a volume; a PFC switch is rated in voltage, resistance, current.');
+    expect(finding?.advice).toBe('Did you mean "140 mΩ"?');
+  });
+
+  it('is a warning where it is only unusual', () => {
+    expect(reading(`${STAGES}parts: { in: { RX: "bleed resistor, 10 µF" } }`).places).toEqual(['value-remark 2:37']);
   });
 });
