@@ -14,12 +14,18 @@ const RULE: Rule = {
 
 export const efficiencyConditions: Check = { ...RULE, check };
 
+/** One note for all points that lack the same, at the first of them. */
 function check({ entry }: CheckInput): Finding[] {
-  const ofDevice = entry.efficiency.filter((point) => point.of === null && point.efficiency !== null);
-  return ofDevice.flatMap((point) => {
-    const absent = absentConditions(point, entry.nameplate.input?.kind === 'AC');
-    if (absent.length === 0) return [];
-    return [findingOf(RULE, atKey(...point.path), { message: `This point does not say its ${absent.join(', ')}, so it is not ranked.` })];
+  const fromMains = entry.nameplate.input?.kind === 'AC';
+  const lacking = new Map<string, EfficiencyPoint[]>();
+  for (const point of entry.efficiency.filter((candidate) => candidate.of === null && candidate.efficiency !== null)) {
+    const absent = absentConditions(point, fromMains).join(' and ');
+    if (absent !== '') lacking.set(absent, [...(lacking.get(absent) ?? []), point]);
+  }
+  return [...lacking].flatMap(([absent, [first, ...others]]) => {
+    if (first === undefined) return [];
+    const who = others.length === 0 ? 'This point does' : `This point and ${others.length} other${others.length === 1 ? '' : 's'} do`;
+    return [findingOf(RULE, atKey(...first.path), { message: `${who} not say the ${absent}; not ranked.`, subject: 'efficiency' })];
   });
 }
 

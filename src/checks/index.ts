@@ -5,6 +5,9 @@ import { barrierCapacitorClass } from './barrier-capacitor-class.ts';
 import { capacitorVoltageMargin } from './capacitor-voltage-margin.ts';
 import { capacityAgrees } from './capacity-agrees.ts';
 import { cellsOpened } from './cells-opened.ts';
+import { claimAgainstComputed } from './claim-against-computed.ts';
+import { claimedDensityPlausible } from './claimed-density-plausible.ts';
+import { statedOtherwise } from './stated-otherwise.ts';
 import { densityPlausible } from './density-plausible.ts';
 import { efficiencyConditions } from './efficiency-conditions.ts';
 import { efficiencyPlausible } from './efficiency-plausible.ts';
@@ -57,6 +60,8 @@ export const CHECKS: readonly Check[] = [
   outputCapacityPlausible,
   densityPlausible,
   massPlausible,
+  claimAgainstComputed,
+  claimedDensityPlausible,
   ratingExceeded,
   capacitorVoltageMargin,
   switchVoltageMargin,
@@ -68,6 +73,7 @@ export const CHECKS: readonly Check[] = [
   partValuePlausible,
   preferredValues,
   markedAgainstMeasured,
+  statedOtherwise,
   insulationDistancePlausible,
   efficiencyPlausible,
   efficiencyConditions,

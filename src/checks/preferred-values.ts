@@ -36,6 +36,8 @@ function check({ entry }: CheckInput): Finding[] {
 
 /** What of a part's rating comes in a series; wound parts are mostly made to order. */
 function seriesDimension(part: Part): Dimension | null {
+  // Shunts of metal come in 1, 2, 3 and 5 mΩ beside the series (common practice).
+  if (part.role === 'current-sense-resistor') return null;
   const partClass = roleOf(part.role)?.partClass;
   if (partClass === 'resistor') return 'resistance';
   return partClass !== undefined && CAPACITORS.includes(partClass) ? 'capacitance' : null;
