@@ -37,6 +37,7 @@ export interface TopologyFamily {
   readonly powerClasses: readonly { readonly name: string; readonly count: number }[];
   readonly ratedWatts: Spread | null;
   readonly densityWPerCm3: Spread | null;
+  readonly bulkMicrofaradsPerWatt: Spread | null;
   readonly partsIdentified: Spread | null;
   /** Connectors that occur, the most frequent first, then as the newest sheet lists them, with the number of sheets that have one. */
   readonly connectors: readonly { readonly connector: string; readonly sheets: number }[];
@@ -57,14 +58,16 @@ export function topologyFamilies(sheets: readonly CorpusSheet[]): readonly Topol
 
 function familyOf(id: string, sheets: readonly CorpusSheet[]): TopologyFamily {
   const chain = longestChain(sheets);
+  const members = sheets.map(memberOf);
   return {
     id,
     name: nameOf(id, chain),
     chain,
-    members: sheets.map(memberOf),
+    members,
     powerClasses: powerClasses(sheets.map((sheet) => sheet.ratedWatts)),
     ratedWatts: spreadOf(sheets.map((sheet) => sheet.ratedWatts)),
     densityWPerCm3: spreadOf(sheets.map((sheet) => sheet.densityWPerCm3)),
+    bulkMicrofaradsPerWatt: spreadOf(members.map((member) => member.bulkMicrofaradsPerWatt)),
     partsIdentified: spreadOf(sheets.map((sheet) => sheet.partsIdentified)),
     connectors: connectorsOf(sheets),
   };
