@@ -50,7 +50,7 @@ function capacitanceOf(entry: Entry, parts: readonly Part[]): Known<'capacitance
  * Voltage that the bulk capacitor is charged to: the bus that a PFC stage or a bulk stage gives, else the customary bus of a
  * PFC, else the crest of the supply; never below that crest, which charges it whatever the PFC does.
  */
-export function bulkVoltage(entry: Entry, input: InputFigures): Known<'voltage'> {
+function bulkVoltage(entry: Entry, input: InputFigures): Known<'voltage'> {
   const bus = givenBus(entry) ?? (hasPfc(entry) ? assumed('voltage', CUSTOMARY.pfcBus) : null);
   return (bus === null ? null : largest([bus, input.peak])) ?? input.peak;
 }

@@ -3,7 +3,7 @@ import { stageOf } from '../stages/index.ts';
 import { PFC_KINDS } from './stage-kinds.ts';
 
 /** Family of an entry that describes no converter. */
-export const UNKNOWN_FAMILY = 'topology-not-described';
+const UNKNOWN_FAMILY = 'topology-not-described';
 
 /**
  * kebab-case id of the topology family: the PFC and the isolated converters, in the order power flows; for devices without

@@ -26,7 +26,7 @@ export function offeredPower(port: Port): Known<'power'> {
 }
 
 /** Highest volts of an offer. */
-export function highestVolts(offer: Offer): number {
+function highestVolts(offer: Offer): number {
   switch (offer.kind) {
     case 'fixed':
     case 'plain':

@@ -23,7 +23,7 @@ export function ratedPower(entry: Entry, shares: ShareMatrix | null): Known<'pow
 }
 
 /** Power of one port alone: its own limit, else its strongest offer. */
-export function portPower(port: Port): Known<'power'> {
+function portPower(port: Port): Known<'power'> {
   if (port.power !== null) return factValue(port.power, { bound: 'use' });
   return offeredPower(port);
 }

@@ -1,7 +1,7 @@
 import type { Source } from '../values/value.ts';
 
 /** A class of capacitor that may stand on the mains or across the barrier. */
-export interface SafetyCapacitorClass {
+interface SafetyCapacitorClass {
   readonly name: 'X1' | 'X2' | 'X3' | 'Y1' | 'Y2' | 'Y4';
   /** Impulse before the endurance test, in volts, for capacitances up to 1 µF; null where there is none. */
   readonly impulse: number | null;

@@ -1,7 +1,7 @@
 import type { Dimension } from '../units/dimension.ts';
 
 /** Where a fact was read by the author of an entry. */
-export type ReadEvidence = 'printed' | 'marked' | 'measured' | 'datasheet';
+type ReadEvidence = 'printed' | 'marked' | 'measured' | 'datasheet';
 
 /** How a value came to be known. */
 export type Evidence = ReadEvidence | 'assumed' | 'computed';

@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { CAPACITOR_VOLTAGES } from '../../src/standards/capacitor-voltages.ts';
+import { CUSTOMARY, ELECTROLYTIC_TOLERANCE } from '../../src/standards/customary-values.ts';
+import { DERATING_POLICIES } from '../../src/standards/derating/index.ts';
+import { PREFERRED_SERIES } from '../../src/standards/preferred-values.ts';
+import { SAFETY_CAPACITOR_CLASSES } from '../../src/standards/safety-capacitors.ts';
+import { SAFE_VOLTAGE, STORED_ENERGY_LINES } from '../../src/standards/stored-energy-cautions.ts';
+import { TOUCH_CURRENT_LIMITS } from '../../src/standards/touch-current.ts';
+import { DISCHARGE_RULES, ES1_CAPACITOR_VOLTAGES } from '../../src/standards/x-capacitor-discharge.ts';
+import type { Source } from '../../src/values/value.ts';
+
+const SOURCES: readonly Source[] = [
+  CAPACITOR_VOLTAGES,
+  ...Object.values(CUSTOMARY),
+  ELECTROLYTIC_TOLERANCE,
+  ...DERATING_POLICIES.flatMap((policy) => policy.rules),
+  ...PREFERRED_SERIES,
+  ...SAFETY_CAPACITOR_CLASSES,
+  SAFE_VOLTAGE,
+  ...STORED_ENERGY_LINES,
+  ...TOUCH_CURRENT_LIMITS,
+  ...DISCHARGE_RULES,
+  ES1_CAPACITOR_VOLTAGES,
+].map((row) => row.source);
+
+describe('every tabled value', () => {
+  it('names its source and where in it', () => {
+    for (const source of SOURCES) {
+      expect(source.title.trim()).not.toBe('');
+      expect(source.section.trim(), source.title).not.toBe('');
+    }
+  });
+
+  it('that says it is from memory in words says so in its standing too, or was seen elsewhere', () => {
+    for (const source of SOURCES) {
+      if (/^from memory/u.test(source.section)) expect(source.standing).toBe('memory');
+    }
+  });
+
+  it('that is assumed gives a reason and stays in order', () => {
+    for (const value of Object.values(CUSTOMARY)) {
+      expect(value.reason.length).toBeGreaterThan(20);
+      expect(value.low).toBeLessThanOrEqual(value.nominal);
+      expect(value.nominal).toBeLessThanOrEqual(value.high);
+      expect(value.source.standing).toBe('common practice');
+    }
+  });
+});
