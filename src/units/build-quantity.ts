@@ -96,7 +96,7 @@ function reachOf(
     return refuseTolerance(cursor, shape, written.unit, unit);
   }
   const tolerance = written?.tolerance ?? coded;
-  return tolerance === null ? { low: first, nominal: first, high: first } : spread(first, tolerance, written?.unit ?? unit);
+  return tolerance === null ? { low: first, nominal: first, high: first } : spread(first, tolerance, unit, written?.unit ?? unit);
 }
 
 /** "25 °C ± 5 K" is as good as "25 °C ± 5 °C". */
@@ -115,8 +115,10 @@ function midpoint(low: number, high: number): number {
   return Number(((low + high) / 2).toPrecision(15));
 }
 
-function spread(nominal: number, tolerance: Tolerance, unit: Unit): Reach {
-  const scale = tolerance.kind === 'fraction' ? Math.abs(nominal) : inSiUnit('1', 0, { ...unit, offset: 0 });
+/** Percent of a percentage are percentage points: "92 % ± 1 %" runs from 91 to 93 %. */
+function spread(nominal: number, tolerance: Tolerance, unit: Unit, toleranceUnit: Unit): Reach {
+  const share = unit.symbol === '%' ? 1 : Math.abs(nominal);
+  const scale = tolerance.kind === 'fraction' ? share : inSiUnit('1', 0, { ...toleranceUnit, offset: 0 });
   const clean = (value: number): number => Number(value.toPrecision(15));
   return { low: clean(nominal - tolerance.below * scale), nominal, high: clean(nominal + tolerance.above * scale) };
 }

@@ -40,6 +40,8 @@ function readLeading(cursor: Cursor): number | null {
     cursor.at = times + 1;
     return count;
   }
+  // Every number comes past here; few are followed by a word for pieces.
+  if (!'poeu'.includes(text.charAt(times).toLowerCase() || ' ')) return null;
   cursor.at = end;
   return takeWord(cursor, PIECES) === null ? null : count;
 }

@@ -10,6 +10,7 @@ const NO_LIMIT = { bound: null, qualifier: null, isApproximate: false } as const
 
 /** Reads edges inside a rating, "18 x 25 mm" or "8.35x7.7x4 mm", as lengths; null and unmoved where the last has no unit of length. */
 export function readEdgeList(cursor: Cursor): readonly Quantity[] | null {
+  if (!/[×*xX]/.test(cursor.text)) return null;
   const before = cursor.at;
   const terms: Term[] = [];
   for (;;) {

@@ -6,9 +6,10 @@ import { readLimitBefore, readLimitBehind } from './limit-words.ts';
 import type { Limit } from './limit-words.ts';
 import { matchUnit } from './match-unit.ts';
 import type { Quantity } from './quantity.ts';
-import { readTerm } from './read-term.ts';
+import { readTerm, readWaveform } from './read-term.ts';
 import type { Term, Wanted } from './read-term.ts';
 import { readTolerance } from './read-tolerance.ts';
+import type { WrittenTolerance } from './read-tolerance.ts';
 import { refuseUnit } from './refuse-unit.ts';
 import { unitOfBareNumber } from './bare-number.ts';
 import type { Unit } from './unit.ts';
@@ -67,7 +68,7 @@ const PAIR_WORDS = [...RANGE_WORDS, 'and'];
 function readRangeEnd(cursor: Cursor, wanted: Wanted, first: Term, words: readonly string[]): Term | null {
   const before = cursor.at;
   if (!'.…~-tTuUaA'.includes(nextSign(cursor)) || nextSign(cursor) === '') return null;
-  const isJoined = takeSign(cursor, '...') || takeSign(cursor, '..') || takeSign(cursor, '…') || takeSign(cursor, '~') || takeDash(cursor);
+  const isJoined = takeSign(cursor, '...') || takeSign(cursor, '..') || takeSign(cursor, '…') || takeSign(cursor, '~') || takeDash(cursor, first);
   const next = isJoined || takeWord(cursor, words) !== null ? readTerm(cursor, wanted) : null;
   if (next !== null && isSameKind(first, next)) return next;
   cursor.at = before;
@@ -81,10 +82,11 @@ function nextSign(cursor: Cursor): string {
   return cursor.text.charAt(at);
 }
 
-/** A dash, doubled or not, that is not the minus of a tolerance. */
-function takeDash(cursor: Cursor): boolean {
+/** A dash, doubled or not. Behind a number below zero the last one before a digit is a minus: "-40--20 °C". */
+function takeDash(cursor: Cursor, first: Term): boolean {
   if (!takeSign(cursor, '-')) return false;
-  while (cursor.text.charAt(cursor.at) === '-' && !isDigitAt(cursor.text, cursor.at + 1)) cursor.at += 1;
+  const keepsMinus = first.numeral.sign === '-';
+  while (cursor.text.charAt(cursor.at) === '-' && !(keepsMinus && isDigitAt(cursor.text, cursor.at + 1))) cursor.at += 1;
   return true;
 }
 
@@ -137,12 +139,14 @@ function finish(cursor: Cursor, wanted: Wanted, before: Limit | null, from: numb
   // A limit has no tolerance of its own: in "more than 35 V ±10 %" the percentage is the part's.
   const isLimit = before !== null && before.bound !== null;
   const tolerance = isLimit ? null : readTolerance(cursor, wanted.dimension);
-  const unit = last.unit ?? tolerance?.unit ?? (tolerance === null ? null : unitAfterTolerance(cursor, wanted)) ?? bareUnit(cursor, wanted, last);
+  const unit = last.unit ?? (tolerance === null ? null : unitOfTolerance(cursor, wanted, tolerance)) ?? bareUnit(cursor, wanted, last);
   if (unit === null) return [];
+  const waveform = isUnitPending ? readWaveform(cursor, unit) : null;
+  const terms = waveform === null ? found.terms : found.terms.map((term) => ({ ...term, waveform }));
   const behind = readLimitBehind(cursor);
   const lateTolerance = tolerance ?? (isUnitPending || isLimit ? null : readTolerance(cursor, wanted.dimension));
   const shape = { limit: merged(before, behind), tolerance: lateTolerance, from, to: cursor.at };
-  if (found.joint !== 'list') return present(buildQuantity(cursor, found.joint, found.terms, unit, shape));
+  if (found.joint !== 'list') return present(buildQuantity(cursor, found.joint, terms, unit, shape));
   return found.terms.flatMap((term) => present(buildQuantity(cursor, 'one', [withNumber(term, last)], unit, { ...shape, from: term.start, to: term.end })));
 }
 
@@ -150,12 +154,15 @@ function present(quantity: Quantity | null): readonly Quantity[] {
   return quantity === null ? [] : [quantity];
 }
 
-function unitAfterTolerance(cursor: Cursor, wanted: Wanted): Unit | null {
+/** "24 ± 1 V", "24 ±5 % V": the unit stands behind the tolerance. "92 ± 1 %" is a ratio in percent where a ratio is wanted. */
+function unitOfTolerance(cursor: Cursor, wanted: Wanted, written: WrittenTolerance): Unit | null {
+  if (written.unit !== null) return written.unit;
   const before = cursor.at;
   skipSpaces(cursor);
   const match = matchUnit(cursor.text, cursor.at, wanted.dimension, wanted.isFuse);
   cursor.at = match?.unit == null ? before : match.end;
-  return match?.unit ?? null;
+  if (match?.unit != null) return match.unit;
+  return wanted.dimension === 'ratio' && written.tolerance.kind === 'fraction' ? (matchUnit('%', 0, 'ratio', false)?.unit ?? null) : null;
 }
 
 function merged(before: Limit | null, behind: Limit | null): Limit {

@@ -88,7 +88,7 @@ const ALTERNATING = ['ac', 'a.c', 'rms'];
 const DIRECT = ['dc', 'd.c'];
 
 /** "AC", "DC", "~", "⎓", "=" behind a voltage or a current; the tilde only where it opens no range. */
-function readWaveform(cursor: Cursor, unit: Unit): 'AC' | 'DC' | null {
+export function readWaveform(cursor: Cursor, unit: Unit): 'AC' | 'DC' | null {
   if (unit.dimension !== 'voltage' && unit.dimension !== 'current') return null;
   const found = unit.waveform ?? readWaveformSign(cursor);
   if (found === null) return null;

@@ -4,6 +4,7 @@ import { scanNumeral } from './numeral.ts';
 
 /** Reads the turns of windings, "34:4:4" or "22 : 4 : 5 : 13": two numbers or more. Null and unmoved otherwise. */
 export function readTurns(cursor: Cursor): readonly number[] | null {
+  if (!cursor.text.includes(':', cursor.at)) return null;
   const turns: number[] = [];
   let at = cursor.at;
   for (;;) {

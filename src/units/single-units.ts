@@ -108,7 +108,7 @@ export const SINGLE_UNITS: readonly SingleUnit[] = [
   { dimension: 'resistance', symbol: 'kΩ', spellings: ['k', 'K'], exponent: 3, onlyWhereWanted: true },
   { dimension: 'resistance', symbol: 'MΩ', spellings: ['M', 'Meg', 'meg', 'MEG'], exponent: 6, onlyWhereWanted: true },
   { dimension: 'resistance', symbol: 'GΩ', spellings: ['G'], exponent: 9, onlyWhereWanted: true },
-  { dimension: 'resistance', symbol: 'mΩ', spellings: ['m', 'mR'], exponent: -3, onlyWhereWanted: true },
+  { dimension: 'resistance', symbol: 'mΩ', spellings: ['m'], exponent: -3, onlyWhereWanted: true },
   { dimension: 'resistance', symbol: 'mΩ', spellings: ['mR'], exponent: -3 },
   { dimension: 'resistance', symbol: 'kΩ', spellings: ['kR'], exponent: 3 },
   { dimension: 'resistance', symbol: 'MΩ', spellings: ['megohm', 'megohms', 'Megohm', 'Megohms', 'MEGOHM', 'Megaohm', 'megaohm'], exponent: 6 },
