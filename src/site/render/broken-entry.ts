@@ -9,7 +9,7 @@ export function brokenEntryZones({ slug, file, diagnostics }: Manifest['broken']
   const errors = diagnostics.filter((diagnostic) => diagnostic.severity === 'error').length;
   const sorted = [...diagnostics].sort((one, other) => one.line - other.line || one.column - other.column);
   return (
-    `${zoneStart({ letter: 'A', title: null, label: 'Findings' })}<h1>${escapeText(slug)} cannot be shown yet</h1>` +
+    `${zoneStart({ letter: 'A', title: null, label: 'Findings' })}<h1 id="zones">${escapeText(slug)} cannot be shown yet</h1>` +
     `<p class="lead">${counted(errors, 'error')} in <span class="q wrap">${escapeText(file)}</span>. The page appears when they are mended; all other sheets are served.</p>${findingList(sorted, { answers: false })}${ZONE_END}`
   );
 }

@@ -148,6 +148,7 @@ function placedTable(sheet: PreparedSheet, id: string): string {
   if (id === 'port-falls' && derived.shares !== null) return fallsView(derived.shares, entry);
   if (id === 'stress' && derived.stress.length > 0) return stressView(derived);
   if (id === 'parts' && entry.parts.length > 0) return partsView(entry, derived);
+  if (id === 'offers' && offersView(entry) !== '') return offersView(entry);
   const table = sheet.tables.find((candidate) => candidate.id === id);
   return table === undefined ? '' : tableView(table, { caption: 'shown' });
 }
