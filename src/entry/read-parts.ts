@@ -1,7 +1,7 @@
 import type { DataPath } from '../diagnostics/finding.ts';
 import { readRating } from '../units/read-rating.ts';
 import type { Rating } from '../units/quantity.ts';
-import type { Role } from '../roles/role.ts';
+import type { PartClass, Role } from '../roles/role.ts';
 import type { EntryEvidence, Part } from './entry.ts';
 import { didYouMean } from './nearest-word.ts';
 import { type PartReference, readReferences } from './part-references.ts';
@@ -103,7 +103,7 @@ function readShortLine(context: ReadingContext, line: Line, value: string, stage
     fitting: 'fitted',
     rating: shiftedBy(rating, shift),
     evidence,
-    ...countOf(context, line.path, rating, undefined, undefined),
+    ...countOf(context, role, line.path, rating, undefined, undefined),
   });
 }
 
@@ -136,6 +136,7 @@ function readGroup(context: ReadingContext, line: Line, fields: PartFields, line
           { text: all.rating, path: resolved.placeOf('rating'), evidence: all.evidence ?? 'marked' },
           role.bareNumber,
         );
+  reportStrangeDimensions(context, role, read.rating, resolved.placeOf('rating'));
   return {
     ...partOf(line, {
       role,
@@ -144,7 +145,7 @@ function readGroup(context: ReadingContext, line: Line, fields: PartFields, line
       evidence: read.evidence,
       fitting: isYes(all.fitted) === false ? 'not fitted' : 'fitted',
     }),
-    ...countOf(context, resolved.placeOf('rating'), read.rating, all.count, all.arrangement),
+    ...countOf(context, role, resolved.placeOf('rating'), read.rating, all.count, all.arrangement),
     alsoIn: readAlsoIn(context, resolved, stages),
     maker: all.maker ?? null,
     number: all.number ?? null,
@@ -203,16 +204,20 @@ function readMeasured(context: ReadingContext, resolved: Resolved<PartFields>, r
   return reading.ok ? reading.value : null;
 }
 
-/** Pieces under each reference and how they are connected; several without a word are taken as parallel, and that is said. */
+/** Parts that are as often in series as in parallel, so that the author is asked; several of another kind stand in parallel. */
+const EITHER_WAY: ReadonlySet<PartClass> = new Set<PartClass>(['resistor', 'cell', 'safety capacitor']);
+
+/** Pieces under each reference and how they are connected; several without a word are taken as parallel, said where it may not be so. */
 function countOf(
   context: ReadingContext,
+  role: Role,
   path: DataPath,
   rating: Rating | null,
   count: number | undefined,
   arrangement: Part['arrangement'] | undefined,
 ): Pick<Part, 'count' | 'arrangement'> {
   const pieces = count ?? rating?.count ?? 1;
-  if (pieces > 1 && arrangement === undefined) {
+  if (pieces > 1 && arrangement === undefined && EITHER_WAY.has(role.partClass)) {
     const message = `${pieces} pieces are taken as connected in parallel.`;
     context.findings.push(
       readingFinding('value-remark', atValue(path), message, { advice: 'Say arrangement: parallel or arrangement: series.' }),
