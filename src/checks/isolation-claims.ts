@@ -20,7 +20,7 @@ const VARIAC_ISOLATES = /\b(?:variac|variable transformer|autotransformer)\b[^.]
 
 function check(input: CheckInput): Finding[] {
   return proseFindings(RULE, input, ({ text }) => {
-    if (isWarningAgainst(text)) return [];
+    if (!/isolat/i.test(text) || isWarningAgainst(text)) return [];
     return [
       ...placesOf(text, SAFE_BECAUSE_ISOLATED, () => 'Isolation is given as the reason for safety.'),
       ...placesOf(text, VARIAC_ISOLATES, () => 'A variable transformer is named for isolation.'),

@@ -57,7 +57,7 @@ const METRES: Readonly<Record<string, number>> = { mm: 1e-3, cm: 1e-2, in: 25.4e
 /** Three edges of which at least one is the device's and at least one is not: a box of another size altogether is another thing. */
 function sizesIn(sentence: string, entry: Entry): Contradiction[] {
   const size = entry.body.size?.size;
-  if (size?.shape !== 'box') return [];
+  if (size?.shape !== 'box' || !/[x×*]/.test(sentence)) return [];
   const own = size.edges.map((edge) => edge.nominal);
   return [...sentence.matchAll(SIZE)].flatMap((match) => {
     const unit = METRES[match[4] ?? 'mm'] ?? 1e-3;

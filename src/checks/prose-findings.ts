@@ -8,12 +8,12 @@ import { sentencesOf, type Sentence } from './sentences-of.ts';
  */
 export function proseFindings(
   rule: Rule,
-  { text, textStart }: CheckInput,
+  input: CheckInput,
   find: (sentence: Sentence) => readonly { readonly start: number; readonly end: number; readonly message: string }[],
 ): Finding[] {
-  return sentencesOf(text).flatMap((sentence) =>
+  return sentencesIn(input).flatMap((sentence) =>
     find(sentence).map(({ start, end, message }) => {
-      const from = textStart + sentence.start;
+      const from = input.textStart + sentence.start;
       return findingOf(rule, { in: 'text', start: from + start, end: from + end }, { message, subject: 'text' });
     }),
   );
@@ -30,4 +30,16 @@ export function placesOf(
     end: match.index + match[0].length,
     message: message(match[0]),
   }));
+}
+
+/** Sentences by input: several rules read the same text. */
+const READ = new WeakMap<CheckInput, readonly Sentence[]>();
+
+/** The sentences of an input's text, split once. */
+export function sentencesIn(input: CheckInput): readonly Sentence[] {
+  const known = READ.get(input);
+  if (known !== undefined) return known;
+  const sentences = sentencesOf(input.text);
+  READ.set(input, sentences);
+  return sentences;
 }

@@ -23,7 +23,9 @@ const VERDICT =
 
 function check(input: CheckInput): Finding[] {
   const message = (found: string): string => `“${found}” reads as a safety verdict.`;
-  const inText = proseFindings(RULE, input, (sentence) => (sentence.text.endsWith('?') ? [] : placesOf(sentence.text, VERDICT, message)));
+  const inText = proseFindings(RULE, input, (sentence) =>
+    sentence.text.endsWith('?') || !/safe/i.test(sentence.text) ? [] : placesOf(sentence.text, VERDICT, message),
+  );
   const { title, summary } = input.entry;
   const inFields = [['title', title] as const, ['summary', summary ?? ''] as const].flatMap(([field, words]) =>
     placesOf(words, VERDICT, message).map((place) => findingOf(RULE, atValue(field), { message: place.message, subject: field })),

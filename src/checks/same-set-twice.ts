@@ -19,9 +19,11 @@ const RULE: Rule = {
 export const sameSetTwice: Check = { ...RULE, check };
 
 function check({ entry }: CheckInput): Finding[] {
-  const allocations = entry.sharing?.allocations ?? [];
-  return allocations.flatMap((allocation, index) => {
-    const earlier = allocations.slice(0, index).find((other) => setOf(other) === setOf(allocation) && !toldApart(other, allocation));
+  const seen = new Map<string, Allocation[]>();
+  return (entry.sharing?.allocations ?? []).flatMap((allocation) => {
+    const others = seen.get(setOf(allocation)) ?? [];
+    seen.set(setOf(allocation), [...others, allocation]);
+    const earlier = others.find((other) => !toldApart(other, allocation));
     if (earlier === undefined) return [];
     const set = allocation.ports.join(' + ');
     const message = `${set} is given twice: ${sharesOf(earlier)} and ${sharesOf(allocation)}.`;

@@ -1,7 +1,8 @@
 import type { Finding } from '../diagnostics/finding.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { findingOf } from './finding-of.ts';
-import { isWarningAgainst, sentencesOf } from './sentences-of.ts';
+import { sentencesIn } from './prose-findings.ts';
+import { isWarningAgainst } from './sentences-of.ts';
 
 const RULE: Rule = {
   id: 'screwdriver-discharge',
@@ -18,12 +19,12 @@ const RULE: Rule = {
 
 export const screwdriverDischarge: Check = { ...RULE, check };
 
-function check({ text, textStart }: CheckInput): Finding[] {
-  return sentencesOf(text).flatMap((sentence) => {
+function check(input: CheckInput): Finding[] {
+  return sentencesIn(input).flatMap((sentence) => {
     const tool = /\bscrewdriver\b/i.exec(sentence.text);
     if (tool === null || !/\b(?:short|shorts|shorted|shorting|discharg\w*|bridg(?:e|ed|ing))\b/i.test(sentence.text)) return [];
     if (isWarningAgainst(sentence.text)) return [];
-    const start = textStart + sentence.start + tool.index;
+    const start = input.textStart + sentence.start + tool.index;
     return [
       findingOf(
         RULE,
