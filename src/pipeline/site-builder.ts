@@ -24,6 +24,8 @@ export function siteEnvironment(request: SiteBuildRequest): Record<string, strin
     SEAMLINE_PREPARED: request.prepared,
     SEAMLINE_OUT: request.folder,
     SEAMLINE_BASE: request.base,
+    // A variable of this name in the caller's environment (test runners and hosts set one) would win over the base path in templates.
+    BASE_URL: request.base,
     SEAMLINE_CACHE: request.cache,
     ...(request.address === null ? {} : { SEAMLINE_SITE: request.address }),
     ASTRO_TELEMETRY_DISABLED: '1',
