@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'astro/config';
 import { sheetFonts } from './src/site/fonts/sheet-fonts.ts';
+import { watchPrepared } from './src/site/watch-prepared.ts';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 // A cache inside node_modules is lost at every clean install; the command names one beside the content.
@@ -10,6 +11,18 @@ const cache = resolve(process.env.SEAMLINE_CACHE ?? join(root, '.cache'), 'site'
 
 // The site asks nobody anything, so neither does its generator.
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
+
+/** Tells the layout whether pages are built or served by `dev`, whose own scripts and styles a strict policy would refuse. */
+function contentPolicy() {
+  return {
+    name: 'content-policy',
+    hooks: {
+      'astro:config:setup': ({ command, updateConfig }) => {
+        updateConfig({ vite: { define: { __STRICT_POLICY__: JSON.stringify(command === 'build') } } });
+      },
+    },
+  };
+}
 
 export default defineConfig({
   root,
@@ -21,7 +34,7 @@ export default defineConfig({
   build: { format: 'directory', inlineStylesheets: 'never', assets: '_sheet' },
   compressHTML: true,
   devToolbar: { enabled: false },
-  integrations: [sheetFonts({ folder: join(cache, 'fonts') })],
+  integrations: [sheetFonts({ folder: join(cache, 'fonts') }), contentPolicy(), watchPrepared(process.env.SEAMLINE_PREPARED)],
   experimental: { incrementalBuild: true },
   vite: {
     cacheDir: join(cache, 'vite'),
