@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest';
+import { saidOf } from '../demo/entries-in.ts';
+import { design, DESIGNS } from './designs.ts';
+
+/** What the checks say about stated values of one design. */
+function contradictionsOf(slug: string): readonly string[] {
+  return saidOf(design(slug), ['error', 'warning', 'note']).filter((name) => /^(?:claim|stated-otherwise|density)/u.test(name));
+}
+
+describe('documents that contradict themselves are found out', () => {
+  test('TIDA-01622: two board sizes (front page, table 1), 22:4 turns against 6:1, a clamp capacitor of 250 V or 500 V, and 30 W/in³ that its size does not give', () => {
+    expect(contradictionsOf('tida-01622-65w-acf')).toEqual([
+      'claim-against-computed at power density',
+      'stated-otherwise at C42, C43',
+      'stated-otherwise at main',
+      'stated-otherwise at size',
+    ]);
+  });
+
+  test('DER-601, opening page: 17.4 W/in³ with its enclosure and 11 W/in³ without', () => {
+    expect(contradictionsOf('der-601-60w')).toEqual(['claimed-density-plausible at power density']);
+  });
+
+  test('MAXREFDES1085: an input range that ends at 60 V or at 36 V, a ratio defined both ways, computed against fitted values', () => {
+    expect(contradictionsOf('maxrefdes1085-24w')).toEqual([
+      'stated-otherwise at C1',
+      'stated-otherwise at R1',
+      'stated-otherwise at R2',
+      'stated-otherwise at main',
+      'stated-otherwise at plug',
+    ]);
+  });
+
+  test('IP6557: 100 µF in the data sheet, 220 µF in the application note', () => {
+    expect(contradictionsOf('ip6557-140w-car')).toEqual(['stated-otherwise at C7']);
+  });
+
+  test.each(['der-937-100w-pfc-qr', 'rd-29-65w-acf', 'der-602-100w', 'evb4-65w-2c', 'evbum2684-300w', 'psma-45w-acf', 'psma-150w-19v'])(
+    '%s: sizes and densities that agree are not reproached',
+    (slug) => {
+      expect(contradictionsOf(slug)).toEqual([]);
+    },
+  );
+});
+
+describe('what is thin in a published design is said of it as of any other', () => {
+  test.each(DESIGNS)('$slug: warnings', (sheet) => {
+    const meant: Readonly<Record<string, readonly string[]>> = {
+      // 374.8 V on 400 V and 20 V on 25 V of X5R: bill of material.
+      'tida-01622-65w-acf': [
+        'capacitor-voltage-margin at C#1',
+        'capacitor-voltage-margin at C5, C6',
+        'claim-against-computed at power density',
+      ],
+      'der-601-60w': ['claimed-density-plausible at power density'],
+      // 5.17 V is no multiple of the 50 mV of a fixed object: the report sets the bus, not an offer.
+      'tidt200-car-2x5v': ['value-remark'],
+    };
+    expect(saidOf(sheet, ['warning'])).toEqual(meant[sheet.slug] ?? []);
+  });
+});
