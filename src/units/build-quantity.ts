@@ -39,10 +39,18 @@ export function buildQuantity(
   shape: QuantityShape,
 ): Quantity | null {
   const numbers = terms.map((term) => readNumber(cursor, term, term.unit ?? unit));
-  if (!numbers.every((number) => Number.isFinite(number.value))) return refuseNumber(cursor, shape, 'this number is too large to be a quantity');
+  if (!numbers.every((number) => Number.isFinite(number.value)))
+    return refuseNumber(cursor, shape, 'this number is too large to be a quantity');
   const isNegative = numbers.some((number) => number.value < 0) && !DIMENSION_NAMES[unit.dimension].isSigned;
   if (isNegative) return refuseNumber(cursor, shape, `${DIMENSION_NAMES[unit.dimension].phrase} cannot be negative`);
-  const reach = reachOf(cursor, joint, numbers.map((number) => number.value), unit, shape, terms[0]?.tolerance ?? null);
+  const reach = reachOf(
+    cursor,
+    joint,
+    numbers.map((number) => number.value),
+    unit,
+    shape,
+    terms[0]?.tolerance ?? null,
+  );
   if (reach === null) return null;
   if (unit.remark !== null) remark(cursor, unit.remark.severity, unit.remark.message, shape.from, shape.to);
   if (shape.limit.isApproximate) remark(cursor, 'note', 'an approximate value: no bounds are known', shape.from, shape.to);
@@ -87,7 +95,8 @@ function reachOf(
   const last = values.at(-1) ?? first;
   if (joint === 'triple') return { low: first, nominal: values[1] ?? first, high: last };
   if (joint === 'range') {
-    if (first > last) remark(cursor, 'warning', 'this range runs downwards; it is read from the lower to the higher end', shape.from, shape.to);
+    if (first > last)
+      remark(cursor, 'warning', 'this range runs downwards; it is read from the lower to the higher end', shape.from, shape.to);
     const [low, high] = first > last ? [last, first] : [first, last];
     return { low, nominal: midpoint(low, high), high };
   }

@@ -25,7 +25,17 @@ const CHANGE: Readonly<Record<string, readonly [number, number]>> = {
 };
 
 /** Class 1 codes in use, with the spellings that put a letter O for the zero. */
-const CLASS_1: Readonly<Record<string, string>> = { C0G: 'C0G', COG: 'C0G', NP0: 'C0G', NPO: 'C0G', U2J: 'U2J', S2H: 'S2H', R2H: 'R2H', P2H: 'P2H', T2H: 'T2H' };
+const CLASS_1: Readonly<Record<string, string>> = {
+  C0G: 'C0G',
+  COG: 'C0G',
+  NP0: 'C0G',
+  NPO: 'C0G',
+  U2J: 'U2J',
+  S2H: 'S2H',
+  R2H: 'R2H',
+  P2H: 'P2H',
+  T2H: 'T2H',
+};
 
 /** Range of a class 2 code such as X7R, or null for a code that is none. */
 export function dielectricRange(code: string): DielectricRange | null {

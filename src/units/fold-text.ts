@@ -47,7 +47,8 @@ function foldedCharacters(): Map<string, string> {
   const folded = new Map<string, string>();
   for (const [written, meant] of ROWS) for (const character of written) folded.set(character, meant);
   for (const character of INVISIBLE) folded.set(character, '');
-  for (const block of [0x0660, 0x06f0]) for (let digit = 0; digit < 10; digit += 1) folded.set(String.fromCodePoint(block + digit), String(digit));
+  for (const block of [0x0660, 0x06f0])
+    for (let digit = 0; digit < 10; digit += 1) folded.set(String.fromCodePoint(block + digit), String(digit));
   return folded;
 }
 

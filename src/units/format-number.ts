@@ -6,7 +6,8 @@ export const MINUS = '\u2212';
 function grouped(digits: string): string {
   if (digits.length < 5) return digits;
   let text = '';
-  for (let end = digits.length; end > 0; end -= 3) text = digits.slice(Math.max(0, end - 3), end) + (text === '' ? '' : NARROW_SPACE + text);
+  for (let end = digits.length; end > 0; end -= 3)
+    text = digits.slice(Math.max(0, end - 3), end) + (text === '' ? '' : NARROW_SPACE + text);
   return text;
 }
 

@@ -30,7 +30,11 @@ export function formatQuantity(quantity: Quantity): FormattedQuantity {
   const spoken = quantity.unit === '1' ? '' : quantity.unit + (quantity.waveform === null ? '' : ` ${quantity.waveform}`);
   const { low, high } = quantity;
   const hasSpan = low !== null && high !== null && low < high;
-  const interval = !hasSpan ? null : quantity.bound === 'range' ? between(shown(low), shown(high)) : between(exact(low, unit), exact(high, unit));
+  const interval = !hasSpan
+    ? null
+    : quantity.bound === 'range'
+      ? between(shown(low), shown(high))
+      : between(exact(low, unit), exact(high, unit));
   const number = shown(quantity.nominal);
   return { number, unit: spoken, interval, text: withLimits(quantity, withUnit(core(quantity, unit, shown), spoken)) };
 }

@@ -44,5 +44,7 @@ const LIMIT_OPENINGS = '<>≤≥~≈=±+-.';
 function opensValue(text: string, index: number): boolean {
   if (isDigitAt(text, index) || (text.charAt(index) !== '' && LIMIT_OPENINGS.includes(text.charAt(index)))) return true;
   const ahead = text.slice(index, index + 9).toLowerCase();
-  return ['typ', 'max', 'min', 'nom', 'up to', 'approx', 'about', 'below', 'above', 'less than', 'more than'].some((word) => ahead.startsWith(word));
+  return ['typ', 'max', 'min', 'nom', 'up to', 'approx', 'about', 'below', 'above', 'less than', 'more than'].some((word) =>
+    ahead.startsWith(word),
+  );
 }

@@ -23,7 +23,8 @@ export function spreadBy(quantity: Quantity, tolerance: Tolerance): Quantity {
 
 /** "5 mΩ 1 %": a percentage right behind a resistance, capacitance or inductance is its tolerance. Null where it is not. */
 export function withLateTolerance(cursor: Cursor, owner: Quantity, given: Quantity): Quantity | null {
-  const isPlain = given.dimension === 'ratio' && given.unit === '%' && given.bound === 'value' && given.low === given.high && given.label === undefined;
+  const isPlain =
+    given.dimension === 'ratio' && given.unit === '%' && given.bound === 'value' && given.low === given.high && given.label === undefined;
   if (!isPlain || given.nominal <= 0 || given.nominal > WIDEST || !takesTolerance(owner)) return null;
   const message = `${given.written} is read as the tolerance of ${owner.written}`;
   cursor.remarks.push({ severity: 'note', message, suggestion: `±${given.written}`, span: given.span });
@@ -37,6 +38,11 @@ export function withToleranceLetter(cursor: Cursor, owner: Quantity, word: strin
   const number = owner.unit === 'pF' ? owner.nominal * 1e12 : owner.nominal;
   const tolerance = unit === undefined ? null : chosenTolerance(word, unit, number);
   if (tolerance === null) return null;
-  cursor.remarks.push({ severity: 'note', message: `${word} is read as the tolerance letter of ${owner.written}`, suggestion: null, span: owner.span });
+  cursor.remarks.push({
+    severity: 'note',
+    message: `${word} is read as the tolerance letter of ${owner.written}`,
+    suggestion: null,
+    span: owner.span,
+  });
   return spreadBy(owner, tolerance);
 }

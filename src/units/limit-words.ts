@@ -96,7 +96,8 @@ export function readLimitBefore(cursor: Cursor): Limit | null {
     const word = signed === null && phrase === null ? takeWord(cursor, QUALIFIER_WORDS) : null;
     bound = signed ?? (phrase === null ? bound : meaning(PHRASES, phrase)) ?? bound;
     if (word !== null) qualifier = meaning(QUALIFIERS, word);
-    if (cursor.at === before && (takeSign(cursor, '≈') || takeSign(cursor, '~') || takeWord(cursor, APPROXIMATE) !== null)) isApproximate = true;
+    if (cursor.at === before && (takeSign(cursor, '≈') || takeSign(cursor, '~') || takeWord(cursor, APPROXIMATE) !== null))
+      isApproximate = true;
     if (cursor.at === before) break;
     if (word !== null) takeSign(cursor, ':');
   }

@@ -95,7 +95,13 @@ function scanGroups(text: string, from: number, whole: string, separator: string
   const isFractional = (text.charAt(end) === '.' || (text.charAt(end) === ',' && separator !== ',')) && isDigitAt(text, end + 1);
   if (!isFractional) return { ...PLAIN, digits, end, isSpaceGrouped };
   const last = endOfDigits(text, end + 1);
-  return { digits: `${digits}.${text.slice(end + 1, last)}`, end: last, isSpaceGrouped, isDecimalComma: text.charAt(end) === ',', doubt: null };
+  return {
+    digits: `${digits}.${text.slice(end + 1, last)}`,
+    end: last,
+    isSpaceGrouped,
+    isDecimalComma: text.charAt(end) === ',',
+    doubt: null,
+  };
 }
 
 function scanComma(text: string, comma: number, whole: string): Mantissa {

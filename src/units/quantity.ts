@@ -74,7 +74,11 @@ export interface Rating {
 
 /** Outer size: a box of three edges (in the order written) or a cylinder. Lengths in metres with their tolerance. */
 export type Size =
-  | { readonly shape: 'box'; readonly edges: readonly [Quantity<'length'>, Quantity<'length'>, Quantity<'length'>]; readonly written: string }
+  | {
+      readonly shape: 'box';
+      readonly edges: readonly [Quantity<'length'>, Quantity<'length'>, Quantity<'length'>];
+      readonly written: string;
+    }
   | { readonly shape: 'cylinder'; readonly diameter: Quantity<'length'>; readonly height: Quantity<'length'>; readonly written: string };
 
 /** Supply input as a nameplate prints it. `frequencies` in hertz as printed; `current` is the printed maximum. */

@@ -119,7 +119,9 @@ function mark(cursor: Cursor, items: RatingItems, kind: RatingMark['kind'], text
 }
 
 /** Chip sizes in hundredths of an inch, as parts lists put them behind a rating. */
-const CHIP_SIZES: ReadonlySet<string> = new Set('0201 0402 0603 0805 1206 1210 1218 1808 1812 1825 2010 2220 2225 2512 2728 3920'.split(' '));
+const CHIP_SIZES: ReadonlySet<string> = new Set(
+  '0201 0402 0603 0805 1206 1210 1218 1808 1812 1825 2010 2220 2225 2512 2728 3920'.split(' '),
+);
 const CELLS = /^\d{1,2}S(\d{1,2}P)?$/;
 
 /** Digits that are no quantity: markings, chip sizes, cells in series, turns, edges of a can. */
@@ -179,7 +181,11 @@ function isBehindAt(cursor: Cursor): boolean {
 function addQuantity(cursor: Cursor, items: RatingItems, quantity: Quantity, joiner: string): void {
   const last = items.quantities.at(-1);
   const isSecondWriting =
-    last !== undefined && last.dimension === quantity.dimension && isImperial(last.unit) !== isImperial(quantity.unit) && '/(='.includes(joiner) && joiner !== '';
+    last !== undefined &&
+    last.dimension === quantity.dimension &&
+    isImperial(last.unit) !== isImperial(quantity.unit) &&
+    '/(='.includes(joiner) &&
+    joiner !== '';
   const toleranced = last === undefined ? null : withLateTolerance(cursor, last, quantity);
   if (isSecondWriting) items.quantities[items.quantities.length - 1] = agreeing(cursor, last, quantity);
   else if (toleranced !== null) items.quantities[items.quantities.length - 1] = toleranced;
@@ -200,7 +206,9 @@ function readNamedMeasure(cursor: Cursor, items: RatingItems, bareNumber: Dimens
   if (waveform === null) return true;
   const said = waveform === 'ac' ? 'AC' : 'DC';
   items.quantities = items.quantities.map((quantity, index) =>
-    index >= from && quantity.waveform === null && (quantity.dimension === 'voltage' || quantity.dimension === 'current') ? { ...quantity, waveform: said } : quantity,
+    index >= from && quantity.waveform === null && (quantity.dimension === 'voltage' || quantity.dimension === 'current')
+      ? { ...quantity, waveform: said }
+      : quantity,
   );
   return true;
 }
@@ -209,7 +217,8 @@ function readWordItem(cursor: Cursor, items: RatingItems): boolean {
   const start = cursor.at;
   if (!isLetterAt(cursor.text, start) || opensWithUnit(cursor.text, start)) return false;
   let end = start;
-  while (isWordAt(cursor.text, end) || ('-._+'.includes(cursor.text.charAt(end)) && end > start && isWordAt(cursor.text, end + 1))) end += 1;
+  while (isWordAt(cursor.text, end) || ('-._+'.includes(cursor.text.charAt(end)) && end > start && isWordAt(cursor.text, end + 1)))
+    end += 1;
   const word = cursor.text.slice(start, end);
   const last = items.quantities.at(-1);
   const toleranced = last === undefined ? null : withToleranceLetter(cursor, last, word);

@@ -30,7 +30,22 @@ const TECHNOLOGIES: Readonly<Record<string, string>> = {
 };
 
 /** Words that only join others and carry nothing. */
-const FILLERS: ReadonlySet<string> = new Set(['rated', 'rating', 'class', 'in', 'each', 'per', 'of', 'with', 'and', 'or', 'the', 'a', 'safety', 'type']);
+const FILLERS: ReadonlySet<string> = new Set([
+  'rated',
+  'rating',
+  'class',
+  'in',
+  'each',
+  'per',
+  'of',
+  'with',
+  'and',
+  'or',
+  'the',
+  'a',
+  'safety',
+  'type',
+]);
 
 const CLASS_SUFFIX = /^([xy][1-4])(?:-(?:rated|class|cap|capacitor|safety))?$/i;
 

@@ -68,7 +68,8 @@ const PAIR_WORDS = [...RANGE_WORDS, 'and'];
 function readRangeEnd(cursor: Cursor, wanted: Wanted, first: Term, words: readonly string[]): Term | null {
   const before = cursor.at;
   if (!'.…~-tTuUaA'.includes(nextSign(cursor)) || nextSign(cursor) === '') return null;
-  const isJoined = takeSign(cursor, '...') || takeSign(cursor, '..') || takeSign(cursor, '…') || takeSign(cursor, '~') || takeDash(cursor, first);
+  const isJoined =
+    takeSign(cursor, '...') || takeSign(cursor, '..') || takeSign(cursor, '…') || takeSign(cursor, '~') || takeDash(cursor, first);
   const next = isJoined || takeWord(cursor, words) !== null ? readTerm(cursor, wanted) : null;
   if (next !== null && isSameKind(first, next)) return next;
   cursor.at = before;
@@ -147,7 +148,9 @@ function finish(cursor: Cursor, wanted: Wanted, before: Limit | null, from: numb
   const lateTolerance = tolerance ?? (isUnitPending || isLimit ? null : readTolerance(cursor, wanted.dimension));
   const shape = { limit: merged(before, behind), tolerance: lateTolerance, from, to: cursor.at };
   if (found.joint !== 'list') return present(buildQuantity(cursor, found.joint, terms, unit, shape));
-  return found.terms.flatMap((term) => present(buildQuantity(cursor, 'one', [withNumber(term, last)], unit, { ...shape, from: term.start, to: term.end })));
+  return found.terms.flatMap((term) =>
+    present(buildQuantity(cursor, 'one', [withNumber(term, last)], unit, { ...shape, from: term.start, to: term.end })),
+  );
 }
 
 function present(quantity: Quantity | null): readonly Quantity[] {
@@ -185,7 +188,14 @@ function bareUnit(cursor: Cursor, wanted: Wanted, term: Term): Unit | null {
   }
   if (unit.symbol !== '1') {
     const written = writtenBetween(cursor, term.start, term.end);
-    remark(cursor, 'note', `unit assumed: “${written}” is read as ${written} ${unit.symbol}`, term.start, term.end, `${written} ${unit.symbol}`);
+    remark(
+      cursor,
+      'note',
+      `unit assumed: “${written}” is read as ${written} ${unit.symbol}`,
+      term.start,
+      term.end,
+      `${written} ${unit.symbol}`,
+    );
   }
   return unit;
 }

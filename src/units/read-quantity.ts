@@ -89,7 +89,15 @@ function spanning(cursor: Cursor, first: Quantity, last: Quantity, start: number
   remark(cursor, 'note', `${first.written} and ${last.written} are two values; read as the range between them`, start, cursor.at);
   const [low, high] = first.nominal <= last.nominal ? [first.nominal, last.nominal] : [last.nominal, first.nominal];
   const written = cursor.written.slice(first.span.start, last.span.end);
-  return { ...last, low, high, nominal: Number(((low + high) / 2).toPrecision(15)), bound: 'range', written, span: { start: first.span.start, end: last.span.end } };
+  return {
+    ...last,
+    low,
+    high,
+    nominal: Number(((low + high) / 2).toPrecision(15)),
+    bound: 'range',
+    written,
+    span: { start: first.span.start, end: last.span.end },
+  };
 }
 
 function refuseStart(cursor: Cursor, dimension: Dimension): void {
@@ -121,7 +129,13 @@ export function opensWithUnit(text: string, start: number): boolean {
 function readSecondWriting(cursor: Cursor, first: Quantity, dimension: Dimension): Quantity {
   const before = cursor.at;
   const isBracketed = takeSign(cursor, '(');
-  const isJoined = isBracketed || takeSign(cursor, '/') || takeSign(cursor, '=') || takeSign(cursor, ',') || takeSign(cursor, '≈') || takeWord(cursor, ['or']) !== null;
+  const isJoined =
+    isBracketed ||
+    takeSign(cursor, '/') ||
+    takeSign(cursor, '=') ||
+    takeSign(cursor, ',') ||
+    takeSign(cursor, '≈') ||
+    takeWord(cursor, ['or']) !== null;
   const found = isJoined ? readMeasure(cursor, { dimension, bareNumber: null, isFuse: false }) : null;
   const second = found?.[0];
   if (second === undefined || second.dimension !== first.dimension) {

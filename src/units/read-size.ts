@@ -45,7 +45,13 @@ function sizeOf(cursor: Cursor, edges: Edges, written: string): Size | null {
   if (hasErrors(cursor.remarks)) return null;
   const found = edges.lengths.length;
   const advice = found === 2 ? '; a cylinder needs ⌀ before its diameter' : '';
-  remark(cursor, 'error', `a box has three edges; ${found === 1 ? 'one length is' : `${found} lengths are`} written${advice}`, 0, cursor.text.length);
+  remark(
+    cursor,
+    'error',
+    `a box has three edges; ${found === 1 ? 'one length is' : `${found} lengths are`} written${advice}`,
+    0,
+    cursor.text.length,
+  );
   return null;
 }
 

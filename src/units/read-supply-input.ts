@@ -26,7 +26,11 @@ export function readSupplyInput(text: string): Reading<SupplyInput> {
   }
   const frequencies = items.quantities.flatMap(frequenciesOf);
   const kind = kindOf(voltages, frequencies, voltage, remarks);
-  return { ok: true, value: { kind, voltage, frequencies, current: currentOf(items, remarks), power: powerOf(items), written: text }, remarks };
+  return {
+    ok: true,
+    value: { kind, voltage, frequencies, current: currentOf(items, remarks), power: powerOf(items), written: text },
+    remarks,
+  };
 }
 
 function isOf<D extends Dimension>(quantity: Quantity, dimension: D): quantity is Quantity<D> {
@@ -38,8 +42,18 @@ function unexpected(items: RatingItems): ReadingRemark[] {
   const words = items.marks.filter((mark) => !(mark.kind === 'word' && EXPECTED_WORDS.has(mark.text.toLowerCase())));
   const strays = items.quantities.filter((quantity) => !EXPECTED_DIMENSIONS.has(quantity.dimension));
   return [
-    ...words.map((mark) => ({ severity: 'warning' as const, message: `“${mark.text}” is no part of a supply input`, suggestion: null, span: mark.span })),
-    ...strays.map((stray) => ({ severity: 'warning' as const, message: `“${stray.written}” is no part of a supply input`, suggestion: null, span: stray.span })),
+    ...words.map((mark) => ({
+      severity: 'warning' as const,
+      message: `“${mark.text}” is no part of a supply input`,
+      suggestion: null,
+      span: mark.span,
+    })),
+    ...strays.map((stray) => ({
+      severity: 'warning' as const,
+      message: `“${stray.written}” is no part of a supply input`,
+      suggestion: null,
+      span: stray.span,
+    })),
   ];
 }
 
@@ -50,7 +64,10 @@ function joined(voltages: readonly Quantity<'voltage'>[], remarks: ReadingRemark
   const lows = voltages.map((voltage) => voltage.low ?? voltage.nominal);
   const highs = voltages.map((voltage) => voltage.high ?? voltage.nominal);
   const [low, high] = [Math.min(...lows), Math.max(...highs)];
-  const span = { start: Math.min(...voltages.map((voltage) => voltage.span.start)), end: Math.max(...voltages.map((voltage) => voltage.span.end)) };
+  const span = {
+    start: Math.min(...voltages.map((voltage) => voltage.span.start)),
+    end: Math.max(...voltages.map((voltage) => voltage.span.end)),
+  };
   remarks.push({ severity: 'note', message: `several voltages are printed; taken from ${low} to ${high} V`, suggestion: null, span });
   const waveform = voltages.find((voltage) => voltage.waveform !== null)?.waveform ?? null;
   const nominal = Number(((low + high) / 2).toPrecision(15));
@@ -82,7 +99,12 @@ function kindOf(
   if (frequencies.length > 0) return 'AC';
   const kind = (voltage.high ?? voltage.nominal) > HIGHEST_USUAL_DC ? 'AC' : 'DC';
   const message = `${kind} assumed: neither ~ nor ⎓ stands behind the voltage`;
-  remarks.push({ severity: 'note', message, suggestion: kind === 'AC' ? `${voltage.written}~` : `${voltage.written}⎓`, span: voltage.span });
+  remarks.push({
+    severity: 'note',
+    message,
+    suggestion: kind === 'AC' ? `${voltage.written}~` : `${voltage.written}⎓`,
+    span: voltage.span,
+  });
   return kind;
 }
 
@@ -92,10 +114,20 @@ function currentOf(items: RatingItems, remarks: ReadingRemark[]): Quantity<'curr
   const [first, ...others] = currents;
   if (first === undefined) return null;
   const largest = others.reduce((best, current) => (current.nominal > best.nominal ? current : best), first);
-  if (others.length > 0) remarks.push({ severity: 'note', message: `several currents are printed; the largest is taken: ${largest.written}`, suggestion: null, span: largest.span });
+  if (others.length > 0)
+    remarks.push({
+      severity: 'note',
+      message: `several currents are printed; the largest is taken: ${largest.written}`,
+      suggestion: null,
+      span: largest.span,
+    });
   return largest;
 }
 
 function powerOf(items: RatingItems): SupplyInput['power'] {
-  return items.quantities.find((quantity) => isOf(quantity, 'power')) ?? items.quantities.find((quantity) => isOf(quantity, 'apparent power')) ?? null;
+  return (
+    items.quantities.find((quantity) => isOf(quantity, 'power')) ??
+    items.quantities.find((quantity) => isOf(quantity, 'apparent power')) ??
+    null
+  );
 }

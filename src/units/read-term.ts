@@ -40,7 +40,15 @@ export function readTerm(cursor: Cursor, wanted: Wanted): Term | null {
   const code = readRkmCode(cursor.text, start, wanted.dimension) ?? readRailCode(cursor.text, start);
   if (code !== null) {
     cursor.at = code.end;
-    return { numeral: plainNumeral(code.digits, start, code.end), unit: code.unit, waveform: null, tolerance: code.tolerance, refusal: null, start, end: code.end };
+    return {
+      numeral: plainNumeral(code.digits, start, code.end),
+      unit: code.unit,
+      waveform: null,
+      tolerance: code.tolerance,
+      refusal: null,
+      start,
+      end: code.end,
+    };
   }
   const numeral = scanNumeral(cursor.text, start);
   if (numeral === null) {
@@ -140,14 +148,22 @@ export function settledNumeral(cursor: Cursor, numeral: Numeral, unit: Unit): Nu
   if (numeral.hasExponent) say('note', `exponent accepted: ${written}`);
   if (numeral.isDecimalComma) say('note', `decimal comma: ${written} is read as ${numeral.digits}`, numeral.digits);
   if (numeral.isSpaceGrouped && !countsInThousands(unit)) {
-    say('error', `“${written} ${unit.symbol}” may be two numbers or one with a space for the thousands`, `${numeral.digits} ${unit.symbol}`);
+    say(
+      'error',
+      `“${written} ${unit.symbol}” may be two numbers or one with a space for the thousands`,
+      `${numeral.digits} ${unit.symbol}`,
+    );
   }
   if (/^\d{1,3}\.000$/.test(numeral.digits) && unit.symbol === 'mAh') {
     say('warning', `${written} mAh is ${Number(numeral.digits)} mAh with a decimal point`, `${numeral.digits.replace('.', '')} mAh`);
   }
   if (numeral.doubt === null || countsInThousands(unit)) return numeral;
   const decimal = asDecimalComma(numeral);
-  say('error', `“${written} ${unit.symbol}” can be ${numeral.digits} or ${decimal.digits}: write it without the comma`, `${numeral.digits} ${unit.symbol}`);
+  say(
+    'error',
+    `“${written} ${unit.symbol}” can be ${numeral.digits} or ${decimal.digits}: write it without the comma`,
+    `${numeral.digits} ${unit.symbol}`,
+  );
   return numeral;
 }
 

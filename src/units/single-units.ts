@@ -20,11 +20,38 @@ const CUBIC_INCH = 16.387064;
 const CUBE = ['3', '³', '^3'];
 const CUBED = (unit: string): string[] => CUBE.map((power) => unit + power);
 const SQUARED = (unit: string): string[] => ['2', '²', '^2'].map((power) => unit + power);
-const CUBIC_CENTIMETRE = [...CUBED('cm'), 'cc', 'CC', 'ccm', 'cu cm', 'cubic centimetre', 'cubic centimetres', 'cubic centimeter', 'cubic centimeters'];
-const CUBIC_INCHES = [...CUBED('in'), ...CUBED('inch'), 'cu in', 'cu. in', 'cu.in', 'cu in.', 'cu. in.', 'cuin', 'cubic inch', 'cubic inches'];
+const CUBIC_CENTIMETRE = [
+  ...CUBED('cm'),
+  'cc',
+  'CC',
+  'ccm',
+  'cu cm',
+  'cubic centimetre',
+  'cubic centimetres',
+  'cubic centimeter',
+  'cubic centimeters',
+];
+const CUBIC_INCHES = [
+  ...CUBED('in'),
+  ...CUBED('inch'),
+  'cu in',
+  'cu. in',
+  'cu.in',
+  'cu in.',
+  'cu. in.',
+  'cuin',
+  'cubic inch',
+  'cubic inches',
+];
 
 function per(numerators: readonly string[], denominators: readonly string[]): string[] {
-  return numerators.flatMap((numerator) => denominators.flatMap((denominator) => [`${numerator}/${denominator}`, `${numerator} / ${denominator}`, `${numerator} per ${denominator}`]));
+  return numerators.flatMap((numerator) =>
+    denominators.flatMap((denominator) => [
+      `${numerator}/${denominator}`,
+      `${numerator} / ${denominator}`,
+      `${numerator} per ${denominator}`,
+    ]),
+  );
 }
 
 const WATTS = ['W', 'w', 'watt', 'watts'];
@@ -36,13 +63,25 @@ export const SINGLE_UNITS: readonly SingleUnit[] = [
   { dimension: 'time', symbol: 'h', spellings: ['h', 'hr', 'hrs', 'hour', 'hours'], factor: 3600 },
   { dimension: 'time', symbol: 'd', spellings: ['day', 'days'], factor: 86400 },
   { dimension: 'length', symbol: 'cm', spellings: ['cm', 'centimetre', 'centimetres', 'centimeter', 'centimeters'], exponent: -2 },
-  { dimension: 'length', symbol: 'in', spellings: ['in', 'In', 'IN', 'in.', 'inch', 'inches', 'Inch', 'Inches', 'INCH', '"', "''"], ...INCH },
+  {
+    dimension: 'length',
+    symbol: 'in',
+    spellings: ['in', 'In', 'IN', 'in.', 'inch', 'inches', 'Inch', 'Inches', 'INCH', '"', "''"],
+    ...INCH,
+  },
   { dimension: 'length', symbol: 'mil', spellings: ['mil', 'mils', 'thou'], ...INCH, exponent: -7 },
   { dimension: 'length', symbol: 'ft', spellings: ['ft', 'ft.', 'foot', 'feet'], factor: 3048, exponent: -4, system: 'imperial' },
   { dimension: 'area', symbol: 'mm²', spellings: [...SQUARED('mm'), 'sq mm', 'square millimetres'], exponent: -6 },
   { dimension: 'area', symbol: 'cm²', spellings: [...SQUARED('cm'), 'sq cm', 'square centimetres'], exponent: -4 },
   { dimension: 'area', symbol: 'm²', spellings: SQUARED('m') },
-  { dimension: 'area', symbol: 'in²', spellings: [...SQUARED('in'), 'sq in', 'square inches'], factor: 64516, exponent: -8, system: 'imperial' },
+  {
+    dimension: 'area',
+    symbol: 'in²',
+    spellings: [...SQUARED('in'), 'sq in', 'square inches'],
+    factor: 64516,
+    exponent: -8,
+    system: 'imperial',
+  },
   { dimension: 'volume', symbol: 'mm³', spellings: CUBED('mm'), exponent: -9 },
   { dimension: 'volume', symbol: 'cm³', spellings: CUBIC_CENTIMETRE, exponent: -6 },
   { dimension: 'volume', symbol: 'dm³', spellings: CUBED('dm'), exponent: -3 },
@@ -53,7 +92,14 @@ export const SINGLE_UNITS: readonly SingleUnit[] = [
   { dimension: 'volume', symbol: 'cL', spellings: ['cL', 'cl', 'centilitre', 'centilitres'], exponent: -5 },
   { dimension: 'volume', symbol: 'dL', spellings: ['dL', 'dl'], exponent: -4 },
   { dimension: 'volume', symbol: 'L', spellings: ['L', 'l', 'litre', 'litres', 'liter', 'liters'], exponent: -3 },
-  { dimension: 'mass', symbol: 'oz', spellings: ['oz', 'oz.', 'Oz', 'OZ', 'ounce', 'ounces'], factor: 28.349523125, exponent: -3, system: 'imperial' },
+  {
+    dimension: 'mass',
+    symbol: 'oz',
+    spellings: ['oz', 'oz.', 'Oz', 'OZ', 'ounce', 'ounces'],
+    factor: 28.349523125,
+    exponent: -3,
+    system: 'imperial',
+  },
   { dimension: 'mass', symbol: 'lb', spellings: ['lb', 'lbs', 'lb.', 'lbs.', 'pound', 'pounds'], factor: 0.45359237, system: 'imperial' },
   { dimension: 'mass', symbol: 'kg', spellings: ['KG'] },
   { dimension: 'charge', symbol: 'C', spellings: ['C'], onlyWhereWanted: true },
@@ -79,12 +125,25 @@ export const SINGLE_UNITS: readonly SingleUnit[] = [
   { dimension: 'temperature difference', symbol: 'K', spellings: ['K', 'kelvin', 'Kelvin', 'kelvins'] },
   { dimension: 'temperature difference', symbol: 'mK', spellings: ['mK'], exponent: -3 },
   { dimension: 'temperature difference', symbol: 'K', spellings: [...CELSIUS, 'C'], onlyWhereWanted: true },
-  { dimension: 'temperature difference', symbol: '°F', spellings: DEGREES.map((degree) => `${degree}F`), factor: 5 / 9, onlyWhereWanted: true },
+  {
+    dimension: 'temperature difference',
+    symbol: '°F',
+    spellings: DEGREES.map((degree) => `${degree}F`),
+    factor: 5 / 9,
+    onlyWhereWanted: true,
+  },
   { dimension: 'ratio', symbol: '%', spellings: ['%', 'percent', 'per cent', 'pct'], exponent: -2 },
   { dimension: 'ratio', symbol: '‰', spellings: ['‰'], exponent: -3 },
   { dimension: 'ratio', symbol: 'ppm', spellings: ['ppm'], exponent: -6 },
   { dimension: 'power density', symbol: 'W/cm³', spellings: per(WATTS, CUBIC_CENTIMETRE), exponent: 6 },
-  { dimension: 'power density', symbol: 'W/in³', spellings: per(WATTS, CUBIC_INCHES), factor: 1 / CUBIC_INCH, exponent: 6, system: 'imperial' },
+  {
+    dimension: 'power density',
+    symbol: 'W/in³',
+    spellings: per(WATTS, CUBIC_INCHES),
+    factor: 1 / CUBIC_INCH,
+    exponent: 6,
+    system: 'imperial',
+  },
   { dimension: 'power density', symbol: 'W/L', spellings: per(WATTS, ['L', 'l', 'litre', 'liter', ...CUBED('dm')]), exponent: 3 },
   { dimension: 'power density', symbol: 'kW/L', spellings: per(['kW', 'KW'], ['L', 'l', 'litre', 'liter', ...CUBED('dm')]), exponent: 6 },
   { dimension: 'power density', symbol: 'W/m³', spellings: per(WATTS, CUBED('m')) },
@@ -98,7 +157,9 @@ export const SINGLE_UNITS: readonly SingleUnit[] = [
   {
     dimension: 'melting integral',
     symbol: 'A²s',
-    spellings: SQUARED('A').flatMap((squared) => ['s', ' s', '·s', ' · s', '*s', 'sec', ' sec', '-s', 'S'].map((second) => squared + second)),
+    spellings: SQUARED('A').flatMap((squared) =>
+      ['s', ' s', '·s', ' · s', '*s', 'sec', ' sec', '-s', 'S'].map((second) => squared + second),
+    ),
   },
   { dimension: 'heat flux', symbol: 'W/m²', spellings: per(WATTS, SQUARED('m')) },
   { dimension: 'heat flux', symbol: 'W/cm²', spellings: per(WATTS, SQUARED('cm')), exponent: 4 },
@@ -111,7 +172,12 @@ export const SINGLE_UNITS: readonly SingleUnit[] = [
   { dimension: 'resistance', symbol: 'mΩ', spellings: ['m'], exponent: -3, onlyWhereWanted: true },
   { dimension: 'resistance', symbol: 'mΩ', spellings: ['mR'], exponent: -3 },
   { dimension: 'resistance', symbol: 'kΩ', spellings: ['kR'], exponent: 3 },
-  { dimension: 'resistance', symbol: 'MΩ', spellings: ['megohm', 'megohms', 'Megohm', 'Megohms', 'MEGOHM', 'Megaohm', 'megaohm'], exponent: 6 },
+  {
+    dimension: 'resistance',
+    symbol: 'MΩ',
+    spellings: ['megohm', 'megohms', 'Megohm', 'Megohms', 'MEGOHM', 'Megaohm', 'megaohm'],
+    exponent: 6,
+  },
   { dimension: 'resistance', symbol: 'kΩ', spellings: ['kilohm', 'kilohms', 'Kilohm'], exponent: 3 },
   ...(['capacitance', 'inductance'] as const).flatMap((dimension) => barePrefixes(dimension)),
 ];

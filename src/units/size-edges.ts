@@ -43,7 +43,13 @@ export function readEdges(cursor: Cursor): Edges | null {
   if (last === undefined) {
     skipSpaces(cursor);
     const tail = writtenBetween(cursor, cursor.at, cursor.text.length);
-    remark(cursor, 'error', `number missing before “${tail}”: a size is lengths with ×, such as 68 × 52 × 29 mm`, cursor.at, cursor.text.length);
+    remark(
+      cursor,
+      'error',
+      `number missing before “${tail}”: a size is lengths with ×, such as 68 × 52 × 29 mm`,
+      cursor.at,
+      cursor.text.length,
+    );
     return null;
   }
   return { lengths: asLengths(cursor, written, last), diameterAt };
@@ -75,7 +81,8 @@ function readEdgeName(cursor: Cursor): boolean {
     if (isBracketed) takeSign(cursor, ')');
     return true;
   }
-  const isNamed = takeWord(cursor, ['l', 'w', 'h', 'd', 't', 'length', 'width', 'height', 'depth', 'long', 'wide', 'high', 'deep']) !== null;
+  const isNamed =
+    takeWord(cursor, ['l', 'w', 'h', 'd', 't', 'length', 'width', 'height', 'depth', 'long', 'wide', 'high', 'deep']) !== null;
   if (!isNamed || (isBracketed && !takeSign(cursor, ')'))) cursor.at = before;
   return false;
 }

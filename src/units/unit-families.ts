@@ -31,7 +31,14 @@ export const UNIT_FAMILIES: readonly UnitFamily[] = [
     prefixes: ['m', '', 'k'],
     waveform: 'AC',
   },
-  { dimension: 'voltage', symbol: 'V', symbols: ['VDC', 'Vdc', 'VDc', 'vdc', 'Vd.c.'], words: [], prefixes: ['m', '', 'k'], waveform: 'DC' },
+  {
+    dimension: 'voltage',
+    symbol: 'V',
+    symbols: ['VDC', 'Vdc', 'VDc', 'vdc', 'Vd.c.'],
+    words: [],
+    prefixes: ['m', '', 'k'],
+    waveform: 'DC',
+  },
   {
     dimension: 'voltage',
     symbol: 'V',
@@ -75,7 +82,14 @@ export const UNIT_FAMILIES: readonly UnitFamily[] = [
   { dimension: 'frequency', symbol: 'Hz', symbols: ['Hz', 'HZ', 'hz'], words: ['hertz'], prefixes: ['m', '', 'k', 'M', 'G'] },
   { dimension: 'time', symbol: 's', symbols: ['s', 'sec', 'secs'], words: ['second', 'seconds'], prefixes: ['n', 'µ', 'm', ''] },
   { dimension: 'length', symbol: 'm', symbols: ['m'], words: ['metre', 'metres', 'meter', 'meters'], prefixes: ['n', 'µ', 'm', '', 'k'] },
-  { dimension: 'mass', symbol: 'g', symbols: ['g'], words: ['gram', 'grams', 'gramme', 'grammes'], prefixes: ['µ', 'm', '', 'k'], exponent: -3 },
+  {
+    dimension: 'mass',
+    symbol: 'g',
+    symbols: ['g'],
+    words: ['gram', 'grams', 'gramme', 'grammes'],
+    prefixes: ['µ', 'm', '', 'k'],
+    exponent: -3,
+  },
   { dimension: 'energy', symbol: 'J', symbols: ['J'], words: ['joule', 'joules'], prefixes: ['n', 'µ', 'm', '', 'k'] },
   {
     dimension: 'energy',

@@ -25,7 +25,8 @@ function allSpellings(): Map<string, Unit[]> {
   const table = new Map<string, Unit[]>();
   for (const family of UNIT_FAMILIES) addFamily(table, family);
   for (const { spellings, ...single } of SINGLE_UNITS) {
-    for (const spelling of spellings) add(table, spelling, completed({ ...single, isLetterCode: isLetterCode(spelling, single.dimension) }));
+    for (const spelling of spellings)
+      add(table, spelling, completed({ ...single, isLetterCode: isLetterCode(spelling, single.dimension) }));
   }
   for (const units of table.values()) units.sort((one, other) => Number(other.onlyWhereWanted) - Number(one.onlyWhereWanted));
   return table;
@@ -36,7 +37,17 @@ function isLetterCode(spelling: string, dimension: string): boolean {
 }
 
 function completed(given: Partial<Unit> & Pick<Unit, 'dimension' | 'symbol'>): Unit {
-  const plain = { exponent: 0, factor: 1, offset: 0, system: 'metric', waveform: null, isPeakToPeak: false, onlyWhereWanted: false, isLetterCode: false, remark: null } as const;
+  const plain = {
+    exponent: 0,
+    factor: 1,
+    offset: 0,
+    system: 'metric',
+    waveform: null,
+    isPeakToPeak: false,
+    onlyWhereWanted: false,
+    isLetterCode: false,
+    remark: null,
+  } as const;
   return { ...plain, ...given };
 }
 

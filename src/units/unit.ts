@@ -42,4 +42,13 @@ export function countsInThousands(unit: Unit): boolean {
   return ELECTRICAL.has(unit.dimension) && /^[mµnp]./.test(unit.symbol);
 }
 
-const ELECTRICAL: ReadonlySet<Dimension> = new Set(['voltage', 'current', 'power', 'capacitance', 'inductance', 'charge', 'energy', 'time'] as const);
+const ELECTRICAL: ReadonlySet<Dimension> = new Set([
+  'voltage',
+  'current',
+  'power',
+  'capacitance',
+  'inductance',
+  'charge',
+  'energy',
+  'time',
+] as const);

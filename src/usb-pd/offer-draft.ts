@@ -74,7 +74,14 @@ function guessedRange(cursor: Cursor, draft: OfferDraft, top: number): 'PPS' | '
     return null;
   }
   const written = writtenBetween(cursor, draft.start, draft.end).trim();
-  remark(cursor, 'note', `“${written}” is read as ${guess}: nothing else is written as a range`, draft.start, draft.end, `${guess} ${written}`);
+  remark(
+    cursor,
+    'note',
+    `“${written}” is read as ${guess}: nothing else is written as a range`,
+    draft.start,
+    draft.end,
+    `${guess} ${written}`,
+  );
   return guess;
 }
 
@@ -105,7 +112,8 @@ function eprAvs(cursor: Cursor, draft: OfferDraft): OfferBody[] {
   const [amps] = draft.amps;
   const watts = draft.watts ?? (amps === undefined || span === undefined ? null : Math.round(span.high * amps));
   if (watts === null) return refuse(cursor, draft, 'an EPR AVS offer has its rated watts');
-  if (draft.watts === null) remark(cursor, 'note', `rated watts taken as ${watts} W, its highest voltage times its current`, draft.start, draft.end);
+  if (draft.watts === null)
+    remark(cursor, 'note', `rated watts taken as ${watts} W, its highest voltage times its current`, draft.start, draft.end);
   if (span !== undefined) return [{ kind: 'EPR AVS', minVolts: span.low, maxVolts: span.high, watts }];
   const maxVolts = eprTop(watts);
   remark(cursor, 'note', `range taken as 15 to ${maxVolts} V, which USB PD gives to ${watts} W`, draft.start, draft.end);
@@ -123,6 +131,7 @@ function sprAvs(cursor: Cursor, draft: OfferDraft): OfferBody[] {
   const per = (volts: number): number => Math.min(5, Math.floor(((draft.watts ?? 0) / volts) * 100 + 1e-9) / 100);
   const ampsTo15V = first ?? Math.min(per(15), reaches20 ? 5 : 3);
   if (!reaches20) return [{ kind: 'SPR AVS', ampsTo15V, ampsTo20V: null }];
-  if (second === undefined) remark(cursor, 'note', 'one current is written; taken for both parts of the range, to 15 V and to 20 V', draft.start, draft.end);
+  if (second === undefined)
+    remark(cursor, 'note', 'one current is written; taken for both parts of the range, to 15 V and to 20 V', draft.start, draft.end);
   return [{ kind: 'SPR AVS', ampsTo15V, ampsTo20V: second ?? first ?? per(20) }];
 }

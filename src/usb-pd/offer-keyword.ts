@@ -64,7 +64,9 @@ export function readKeyword(cursor: Cursor): Keyword | null {
 
 /** "PDO1:", "PDO 2 =", "#3", "1)" before an offer. */
 function readNumbering(cursor: Cursor): boolean {
-  const numbering = /^(?:PDO\s?\[?\d{1,2}\]?\s?[:=)]?|#\d{1,2}[:=)]?|\[?\d{1,2}[:)\]])(?=\s|\d|0x|$)/i.exec(cursor.text.slice(cursor.at, cursor.at + 12));
+  const numbering = /^(?:PDO\s?\[?\d{1,2}\]?\s?[:=)]?|#\d{1,2}[:=)]?|\[?\d{1,2}[:)\]])(?=\s|\d|0x|$)/i.exec(
+    cursor.text.slice(cursor.at, cursor.at + 12),
+  );
   if (numbering === null) return false;
   cursor.at += numbering[0].length;
   return true;

@@ -102,7 +102,8 @@ function addWord(state: ListState, word: number, start: number): boolean {
   const written = writtenBetween(cursor, start, cursor.at);
   const body = offerOfObject(object);
   if (body !== null) state.offers.push({ ...body, written, word });
-  else if (object.kind === 'empty') remark(cursor, 'note', `${written} is filler: an unused place of an extended message`, start, cursor.at);
+  else if (object.kind === 'empty')
+    remark(cursor, 'note', `${written} is filler: an unused place of an extended message`, start, cursor.at);
   else remark(cursor, 'error', `${written} is of a kind that USB PD reserves: it offers nothing that can be read`, start, cursor.at);
   state.isSeparated = false;
   return true;
@@ -142,7 +143,14 @@ function addMeasure(state: ListState, measure: Quantity, start: number): void {
   if (measure.dimension === 'voltage') addVolts(state, measure, start);
   else if (measure.dimension === 'current') addAmps(state, measure, start);
   else if (measure.dimension === 'power') addWatts(state, measure, start);
-  else remark(state.cursor, 'error', `“${measure.written}” is no part of an offer: volts, amperes or watts are expected`, start, state.cursor.at);
+  else
+    remark(
+      state.cursor,
+      'error',
+      `“${measure.written}” is no part of an offer: volts, amperes or watts are expected`,
+      start,
+      state.cursor.at,
+    );
 }
 
 function addVolts(state: ListState, measure: Quantity, start: number): void {
@@ -211,7 +219,13 @@ function closeDraft(state: ListState): void {
   state.draft = null;
   if (pendingAmps !== null && draft === null) {
     state.pendingAmps = null;
-    remark(cursor, 'error', `“${writtenBetween(cursor, pendingAmps.start, pendingAmps.end)}” is a current without its voltage`, pendingAmps.start, pendingAmps.end);
+    remark(
+      cursor,
+      'error',
+      `“${writtenBetween(cursor, pendingAmps.start, pendingAmps.end)}” is a current without its voltage`,
+      pendingAmps.start,
+      pendingAmps.end,
+    );
     return;
   }
   if (draft === null) return;

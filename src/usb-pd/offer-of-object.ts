@@ -32,7 +32,17 @@ export function offerOfObject(object: PowerDataObject): OfferBody | null {
   }
 }
 
-const NO_FLAGS = { peak: 0, reserved22: 0, eprCapable: 0, unchunked: 0, dualRoleData: 0, usbComm: 0, unconstrained: 0, usbSuspend: 0, dualRolePower: 0 } as const;
+const NO_FLAGS = {
+  peak: 0,
+  reserved22: 0,
+  eprCapable: 0,
+  unchunked: 0,
+  dualRoleData: 0,
+  usbComm: 0,
+  unconstrained: 0,
+  usbSuspend: 0,
+  dualRolePower: 0,
+} as const;
 
 function milli(value: number): number {
   return Math.round(value * 1000);
@@ -61,7 +71,13 @@ export function objectOfOffer(offer: OfferBody): PowerDataObject | null {
     case 'EPR AVS':
       return { kind: 'eprAvs', peak: 0, max_mV: milli(offer.maxVolts), reserved16: 0, min_mV: milli(offer.minVolts), pdp_W: offer.watts };
     case 'SPR AVS':
-      return { kind: 'sprAvs', peak: 0, reserved25_20: 0, current15V_mA: milli(offer.ampsTo15V), current20V_mA: milli(offer.ampsTo20V ?? 0) };
+      return {
+        kind: 'sprAvs',
+        peak: 0,
+        reserved25_20: 0,
+        current15V_mA: milli(offer.ampsTo15V),
+        current20V_mA: milli(offer.ampsTo20V ?? 0),
+      };
     case 'plain':
       return null;
   }

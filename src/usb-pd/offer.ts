@@ -13,7 +13,13 @@ export type OfferBody =
   | { readonly kind: 'fixed'; readonly volts: number; readonly amps: number }
   | { readonly kind: 'variable'; readonly minVolts: number; readonly maxVolts: number; readonly amps: number }
   | { readonly kind: 'battery'; readonly minVolts: number; readonly maxVolts: number; readonly watts: number }
-  | { readonly kind: 'PPS'; readonly minVolts: number; readonly maxVolts: number; readonly amps: number; readonly powerLimited: boolean | null }
+  | {
+      readonly kind: 'PPS';
+      readonly minVolts: number;
+      readonly maxVolts: number;
+      readonly amps: number;
+      readonly powerLimited: boolean | null;
+    }
   | { readonly kind: 'SPR AVS'; readonly ampsTo15V: number; readonly ampsTo20V: number | null }
   | { readonly kind: 'EPR AVS'; readonly minVolts: number; readonly maxVolts: number; readonly watts: number }
   /** Type-C current, BC 1.2 or a plain barrel output without negotiation. */

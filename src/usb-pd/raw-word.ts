@@ -40,7 +40,8 @@ export function readRawWord(cursor: Cursor): number | null | undefined {
 /** Four more hex digits behind one space. */
 function groupAfter(text: string, end: number): string | null {
   const group = text.slice(end + 1, end + 5);
-  const isGroup = (text.charAt(end) === ' ' || text.charAt(end) === '\u00A0') && group.length === 4 && isHex(group) && !isWordAt(text, end + 5);
+  const isGroup =
+    (text.charAt(end) === ' ' || text.charAt(end) === '\u00A0') && group.length === 4 && isHex(group) && !isWordAt(text, end + 5);
   return isGroup ? group : null;
 }
 

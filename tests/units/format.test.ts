@@ -87,9 +87,16 @@ const UNITS: readonly (readonly [Dimension, readonly string[]])[] = [
   ['heat flux', ['W/m²', 'W/cm²']],
 ];
 
-const decimal = fc.tuple(fc.integer({ min: 1, max: 99_999 }), fc.integer({ min: 0, max: 3 })).map(([digits, places]) => (digits / 10 ** places).toFixed(places));
+const decimal = fc
+  .tuple(fc.integer({ min: 1, max: 99_999 }), fc.integer({ min: 0, max: 3 }))
+  .map(([digits, places]) => (digits / 10 ** places).toFixed(places));
 
-const shapes = fc.tuple(fc.constantFrom('plain', 'range', 'tolerance', 'percent', 'sides', 'most', 'least', 'typ', 'max'), decimal, decimal, fc.integer({ min: 1, max: 20 }));
+const shapes = fc.tuple(
+  fc.constantFrom('plain', 'range', 'tolerance', 'percent', 'sides', 'most', 'least', 'typ', 'max'),
+  decimal,
+  decimal,
+  fc.integer({ min: 1, max: 20 }),
+);
 
 function writtenAs([shape, one, other, percent]: readonly [string, string, string, number], unit: string): string {
   const [low, high] = Number(one) <= Number(other) ? [one, other] : [other, one];
@@ -114,10 +121,16 @@ describe('what is printed reads back as the same quantity', () => {
       fc.property(shapes, fc.constantFrom(...units), (shape, unit) => {
         const first = read(writtenAs(shape, unit), dimension);
         const again = read(formatQuantity(first).text, dimension);
-        for (const end of ['low', 'nominal', 'high'] as const) expect(isSame(first[end], again[end]), `${end} of ${formatQuantity(first).text}`).toBe(true);
+        for (const end of ['low', 'nominal', 'high'] as const)
+          expect(isSame(first[end], again[end]), `${end} of ${formatQuantity(first).text}`).toBe(true);
         expect(isSame(first.resolution, again.resolution)).toBe(true);
         const { bound, qualifier, waveform, unit: symbol } = again;
-        expect({ bound, qualifier, waveform, symbol }).toEqual({ bound: first.bound, qualifier: first.qualifier, waveform: first.waveform, symbol: first.unit });
+        expect({ bound, qualifier, waveform, symbol }).toEqual({
+          bound: first.bound,
+          qualifier: first.qualifier,
+          waveform: first.waveform,
+          symbol: first.unit,
+        });
         expect(formatQuantity(again).text).toBe(formatQuantity(first).text);
       }),
       { seed: 20260314, numRuns: 150 },

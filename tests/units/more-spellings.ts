@@ -21,11 +21,41 @@ function refused(text: string, field: Field, says: string, at: string, suggests?
   return { text, field, remark, why: 'cannot be read one way only' };
 }
 
-const OHMS = ['140mohm', '140 mOhm', '140 mΩ', '140 milliohm', '140m\u2126', '140 mohms', '140 m ohm', '140 m Ω', '140 Milliohms', '140 mOHM', '140 mR'];
+const OHMS = [
+  '140mohm',
+  '140 mOhm',
+  '140 mΩ',
+  '140 milliohm',
+  '140m\u2126',
+  '140 mohms',
+  '140 m ohm',
+  '140 m Ω',
+  '140 Milliohms',
+  '140 mOHM',
+  '140 mR',
+];
 const MICRO = ['47µF', '47\u03BCF', '47uF', '47 UF', '47\u338C', '47 microfarad', '47\u2009µF', '47\u202Fµ\u200BF', '４７µＦ'];
 const MEGOHMS = ['1 MΩ', '1 Mohm', '1MOhm', '1 megohm', '1 M Ω', '1 \u33C1'];
 const DEGREES = ['105 °C', '105°C', '105˚C', '105ºC', '105 \u2103', '105 degC', '105 deg C', '105 degrees Celsius', '105 Celsius'];
-const DASHES = ['\u2010', '\u2011', '\u2012', '\u2013', '\u2014', '\u2015', '\u2212', '\uFF0D', '-', '~', '\u301C', '\uFF5E', '…', '...', ' to ', ' – ', '--'];
+const DASHES = [
+  '\u2010',
+  '\u2011',
+  '\u2012',
+  '\u2013',
+  '\u2014',
+  '\u2015',
+  '\u2212',
+  '\uFF0D',
+  '-',
+  '~',
+  '\u301C',
+  '\uFF5E',
+  '…',
+  '...',
+  ' to ',
+  ' – ',
+  '--',
+];
 const TIMES = ['x', 'X', '×', '*', '\u2217', '\u2715', '·', '\u22C5', ' by ', ' х '];
 const INCHES = ['"', '\u201D', '\u201C', '\u2033', "''", '\u2032\u2032', ' in', ' inch', 'in.', '\u330C'.replace('\u330C', '\u33CC')];
 const SPACES = [' ', '\u00A0', '\u2009', '\u202F', '\u3000', '\t', ''];
@@ -55,33 +85,64 @@ export const MORE_SPELLINGS: readonly Spelling[] = [
   row('10 uH (±20 %)', quantity('inductance'), { says: { inductance: [8e-6, 12e-6] } }),
   row('187 g ± 1 g', quantity('mass'), { says: { mass: [0.186, 0.188] } }),
   row('25 °C ± 5 K', quantity('temperature'), { says: { temperature: [20, 30] } }),
-  row('85 / 230 / 265 V', quantity('voltage'), { says: { voltage: [85, 265] }, why: 'minimum, typical, maximum in one cell; a 65 W design guide' }),
-  row('225 / 250 / 275 kHz (min/typ/max)', quantity('frequency'), { says: { frequency: [225e3, 275e3] }, why: 'data sheet of a car charger controller' }),
+  row('85 / 230 / 265 V', quantity('voltage'), {
+    says: { voltage: [85, 265] },
+    why: 'minimum, typical, maximum in one cell; a 65 W design guide',
+  }),
+  row('225 / 250 / 275 kHz (min/typ/max)', quantity('frequency'), {
+    says: { frequency: [225e3, 275e3] },
+    why: 'data sheet of a car charger controller',
+  }),
   row('from 3.3 V to 21 V', quantity('voltage'), { says: { voltage: [3.3, 21] } }),
   row('between 5 and 31 V', quantity('voltage'), { says: { voltage: [5, 31] } }),
   row('−40…+105 °C', quantity('temperature'), { says: { temperature: [-40, 105] } }),
   row('−40 °C', quantity('temperature'), { says: { temperature: -40 } }),
   row('98.6 °F', quantity('temperature'), { says: { temperature: 37 } }),
-  row('89,9 %', quantity('ratio'), { says: { ratio: 0.899 }, remark: { severity: 'note', says: 'decimal comma', at: '89,9' }, why: 'European test report' }),
+  row('89,9 %', quantity('ratio'), {
+    says: { ratio: 0.899 },
+    remark: { severity: 'note', says: 'decimal comma', at: '89,9' },
+    why: 'European test report',
+  }),
   row('0.92', quantity('ratio'), { says: { ratio: 0.92 } }),
   row('2.9"', quantity('length'), { says: { length: 0.07366 } }),
   row('3/4 in', quantity('length'), { says: { length: 0.01905 } }),
   row('1/4 W 10 kΩ', resistor, { says: { power: 0.25, resistance: 10e3 } }),
   row('300 m VP-P', quantity('voltage'), { says: { voltage: 0.3 }, why: 'spelling in a 90 W adapter note' }),
-  row('35.5 cm3 (2.17 in3)', quantity('volume'), { says: { volume: 35.5e-6 }, remark: { severity: 'note', says: 'both units agree', at: '35.5 cm3 (2.17 in3' } }),
-  row('2.17 in3 or 35.5 cm3', quantity('volume'), { says: { volume: 35.5e-6 }, remark: { severity: 'note', says: 'both units agree', at: '2.17 in3 or 35.5 cm3' } }),
+  row('35.5 cm3 (2.17 in3)', quantity('volume'), {
+    says: { volume: 35.5e-6 },
+    remark: { severity: 'note', says: 'both units agree', at: '35.5 cm3 (2.17 in3' },
+  }),
+  row('2.17 in3 or 35.5 cm3', quantity('volume'), {
+    says: { volume: 35.5e-6 },
+    remark: { severity: 'note', says: 'both units agree', at: '2.17 in3 or 35.5 cm3' },
+  }),
   row('20\u202F100 mAh', quantity('charge'), { says: { charge: 72360 } }),
   row("20'100 mAh", quantity('charge'), { says: { charge: 72360 } }),
   row('20 100 mAh', quantity('charge'), { says: { charge: 72360 } }),
   row('6,800 µF', quantity('capacitance'), { says: { capacitance: 6800e-6 } }),
   row('1.234,5 V', quantity('voltage'), { says: { voltage: 1234.5 }, remark: { severity: 'note', says: 'decimal comma', at: '1.234,5' } }),
   row('1,234.5 V', quantity('voltage'), { says: { voltage: 1234.5 } }),
-  row('0,470 µF', quantity('capacitance'), { says: { capacitance: 0.47e-6 }, remark: { severity: 'note', says: 'decimal comma', at: '0,470' } }),
+  row('0,470 µF', quantity('capacitance'), {
+    says: { capacitance: 0.47e-6 },
+    remark: { severity: 'note', says: 'decimal comma', at: '0,470' },
+  }),
   row('.47 µF', quantity('capacitance'), { says: { capacitance: 0.47e-6 } }),
-  row('4.7 × 10^-6 F', quantity('capacitance'), { says: { capacitance: 4.7e-6 }, remark: { severity: 'note', says: 'exponent accepted', at: '4.7 × 10^-6' } }),
-  row('10.000 mAh', quantity('charge'), { says: { charge: 36 }, remark: { severity: 'warning', says: 'is 10 mAh', at: '10.000', suggests: '10000 mAh' } }),
-  row('240-100 V', quantity('voltage'), { says: { voltage: [100, 240] }, remark: { severity: 'warning', says: 'runs downwards', at: '240-100 V' } }),
-  row('~ 250 kHz', quantity('frequency'), { says: { frequency: 250e3 }, remark: { severity: 'note', says: 'approximate', at: '~ 250 kHz' } }),
+  row('4.7 × 10^-6 F', quantity('capacitance'), {
+    says: { capacitance: 4.7e-6 },
+    remark: { severity: 'note', says: 'exponent accepted', at: '4.7 × 10^-6' },
+  }),
+  row('10.000 mAh', quantity('charge'), {
+    says: { charge: 36 },
+    remark: { severity: 'warning', says: 'is 10 mAh', at: '10.000', suggests: '10000 mAh' },
+  }),
+  row('240-100 V', quantity('voltage'), {
+    says: { voltage: [100, 240] },
+    remark: { severity: 'warning', says: 'runs downwards', at: '240-100 V' },
+  }),
+  row('~ 250 kHz', quantity('frequency'), {
+    says: { frequency: 250e3 },
+    remark: { severity: 'note', says: 'approximate', at: '~ 250 kHz' },
+  }),
   row('470K', quantity('resistance'), { says: { resistance: 470e3 }, why: 'IEC 60062, published example' }),
   row('298 K', quantity('temperature'), { says: { temperature: 24.85 } }),
   row('12 A²s', free, { says: { 'melting integral': 12 } }),
@@ -110,9 +171,19 @@ export const MORE_SPELLINGS: readonly Spelling[] = [
   row('2200 pF, 250 VAC, X7R, 2220', free, { says: { capacitance: 2200e-12, voltage: 250 }, marks: ['X7R', '2220'], waveform: 'AC' }),
   row('X1/Y2 2.2 nF', free, { says: { capacitance: 2.2e-9 }, marks: ['X1', 'Y2'] }),
   row('22 pF NPO 50 V', free, { says: { capacitance: 22e-12, voltage: 50 }, marks: ['C0G'] }),
-  row('5 mohm 1 % 1206', free, { says: { resistance: [4.95e-3, 5.05e-3] }, marks: ['1206'], remark: { severity: 'note', says: 'tolerance', at: '1 %' } }),
-  row('10 µF K 25 V', free, { says: { capacitance: [9e-6, 11e-6], voltage: 25 }, remark: { severity: 'note', says: 'tolerance letter', at: '10 µF' } }),
-  row('0.1 uF more than 35 V, ±10 %', free, { says: { capacitance: [90e-9, 110e-9], voltage: 35 }, why: 'data sheet of a car charger controller' }),
+  row('5 mohm 1 % 1206', free, {
+    says: { resistance: [4.95e-3, 5.05e-3] },
+    marks: ['1206'],
+    remark: { severity: 'note', says: 'tolerance', at: '1 %' },
+  }),
+  row('10 µF K 25 V', free, {
+    says: { capacitance: [9e-6, 11e-6], voltage: 25 },
+    remark: { severity: 'note', says: 'tolerance letter', at: '10 µF' },
+  }),
+  row('0.1 uF more than 35 V, ±10 %', free, {
+    says: { capacitance: [90e-9, 110e-9], voltage: 35 },
+    why: 'data sheet of a car charger controller',
+  }),
   row('10 uH ±20 %, 15 A, DCR < 10 mohm', free, { says: { inductance: [8e-6, 12e-6], current: 15, resistance: 0.01 } }),
   row('4k7J', free, { says: { resistance: [4465, 4935] } }),
   row('2u2K', free, { says: { capacitance: [1.98e-6, 2.42e-6] } }),
@@ -168,18 +239,53 @@ export const MORE_SPELLINGS: readonly Spelling[] = [
   row('85 / 230 / 265 V, 47/50/63 Hz', input, { says: { voltage: [85, 265] }, waveform: 'AC', hertz: [47, 50, 63] }),
   row('100-240 V~ 50/60 Hz 150 VA', input, { says: { voltage: [100, 240], 'apparent power': 150 }, waveform: 'AC' }),
   row('13.5 VDC', input, { says: { voltage: 13.5 }, waveform: 'DC' }),
-  row('5V⎓3A, 9V⎓2A', input, { says: { voltage: [5, 9], current: 3 }, waveform: 'DC', remark: { severity: 'note', says: 'several voltages', at: '5V⎓3A, 9V⎓' } }),
+  row('5V⎓3A, 9V⎓2A', input, {
+    says: { voltage: [5, 9], current: 3 },
+    waveform: 'DC',
+    remark: { severity: 'note', says: 'several voltages', at: '5V⎓3A, 9V⎓' },
+  }),
   refused('50/60 Hz', input, 'needs its voltage', '50/60 Hz'),
 
-  row('5V/9V/12V 3A', offers, { offers: [[5, 3], [9, 3], [12, 3]] }),
-  row('5/9/15/20 V 3 A', offers, { offers: [[5, 3], [9, 3], [15, 3], [20, 3]] }),
-  row('3A@5V, 2A@9V', offers, { offers: [[5, 3], [9, 2]] }),
+  row('5V/9V/12V 3A', offers, {
+    offers: [
+      [5, 3],
+      [9, 3],
+      [12, 3],
+    ],
+  }),
+  row('5/9/15/20 V 3 A', offers, {
+    offers: [
+      [5, 3],
+      [9, 3],
+      [15, 3],
+      [20, 3],
+    ],
+  }),
+  row('3A@5V, 2A@9V', offers, {
+    offers: [
+      [5, 3],
+      [9, 2],
+    ],
+  }),
   row('5V---3A', offers, { offers: [[5, 3]] }),
-  row('5 V 3 A, PPS 3.3–21 V 5 A', offers, { offers: [[5, 3], [3.3, 21, 5]] }),
+  row('5 V 3 A, PPS 3.3–21 V 5 A', offers, {
+    offers: [
+      [5, 3],
+      [3.3, 21, 5],
+    ],
+  }),
   row('AVS 15–28 V 140 W', offers, { offers: [[15, 28, 140]] }),
   row('SPR AVS 9–20 V 3 A / 2.25 A', offers, { offers: [[3, 2.25]] }),
-  row('variable 5-12V 3A; battery 3-12 V 45 W', offers, { offers: [[5, 12, 3], [3, 12, 45]] }),
-  row('20V/3.25A (100W max)', offers, { offers: [[20, 3.25]], remark: { severity: 'warning', says: '100W max is printed, and the offers reach 65 W', at: '100W max' } }),
+  row('variable 5-12V 3A; battery 3-12 V 45 W', offers, {
+    offers: [
+      [5, 12, 3],
+      [3, 12, 45],
+    ],
+  }),
+  row('20V/3.25A (100W max)', offers, {
+    offers: [[20, 3.25]],
+    remark: { severity: 'warning', says: '100W max is printed, and the offers reach 65 W', at: '100W max' },
+  }),
   refused('9V 3A, 5V', offers, 'its current is missing', '5V'),
   refused('5V 3 A, 140 mL', offers, 'no part of an offer', '140 mL'),
 ];

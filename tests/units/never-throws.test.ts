@@ -37,7 +37,11 @@ function hasBadNumber(value: unknown): boolean {
 function checkReadings(text: string): void {
   for (const reading of readEveryWay(text)) {
     if (reading.ok) expect(hasBadNumber(reading.value), `a bad number in ${JSON.stringify(reading.value)}`).toBe(false);
-    else expect(reading.remarks.some((remark) => remark.severity === 'error'), `refused “${text}” without an error`).toBe(true);
+    else
+      expect(
+        reading.remarks.some((remark) => remark.severity === 'error'),
+        `refused “${text}” without an error`,
+      ).toBe(true);
     for (const { span } of reading.remarks) {
       const isInside = span.start >= 0 && span.start <= span.end && span.end <= text.length;
       expect(isInside, `span ${span.start} to ${span.end} of “${text}”`).toBe(true);
@@ -47,10 +51,47 @@ function checkReadings(text: string): void {
 }
 
 const GOOD = [...SPELLINGS, ...MORE_SPELLINGS].map((spelling) => spelling.text);
-const PIECES = ['±', '5', '0', '.', ',', '-', '~', '/', ' ', 'V', 'm', 'Ω', 'µ', '×', 'x', '(', ')', '%', '+', '0x', 'PPS', 'AVS', '\u2393', '\uD800', '\u338C', 'e', ':', '10^', 'max', '°'];
+const PIECES = [
+  '±',
+  '5',
+  '0',
+  '.',
+  ',',
+  '-',
+  '~',
+  '/',
+  ' ',
+  'V',
+  'm',
+  'Ω',
+  'µ',
+  '×',
+  'x',
+  '(',
+  ')',
+  '%',
+  '+',
+  '0x',
+  'PPS',
+  'AVS',
+  '\u2393',
+  '\uD800',
+  '\u338C',
+  'e',
+  ':',
+  '10^',
+  'max',
+  '°',
+];
 
 const mutated = fc
-  .tuple(fc.constantFrom(...GOOD), fc.array(fc.tuple(fc.nat(), fc.constantFrom('delete', 'insert', 'double', 'swap'), fc.constantFrom(...PIECES)), { minLength: 1, maxLength: 4 }))
+  .tuple(
+    fc.constantFrom(...GOOD),
+    fc.array(fc.tuple(fc.nat(), fc.constantFrom('delete', 'insert', 'double', 'swap'), fc.constantFrom(...PIECES)), {
+      minLength: 1,
+      maxLength: 4,
+    }),
+  )
   .map(([text, edits]) => edits.reduce((changed, [place, how, piece]) => mutate(changed, place, how, piece), text));
 
 function mutate(text: string, place: number, how: string, piece: string): string {
@@ -76,7 +117,18 @@ describe('no text makes a reader throw, print a bad number or point outside the 
   });
 
   it('texts built to make a backtracking reader slow take no time', () => {
-    const hostile = ['1/'.repeat(149), '1 '.repeat(149), '('.repeat(300), '±'.repeat(300), '1~'.repeat(149), '5V '.repeat(99), 'a'.repeat(300), '1,'.repeat(149), '- '.repeat(149), '4k7'.repeat(99)];
+    const hostile = [
+      '1/'.repeat(149),
+      '1 '.repeat(149),
+      '('.repeat(300),
+      '±'.repeat(300),
+      '1~'.repeat(149),
+      '5V '.repeat(99),
+      'a'.repeat(300),
+      '1,'.repeat(149),
+      '- '.repeat(149),
+      '4k7'.repeat(99),
+    ];
     const start = performance.now();
     for (const text of hostile) readEveryWay(text);
     // Measured at 20 ms; a quadratic reader with a large constant or an exponential one takes seconds.

@@ -29,7 +29,8 @@ function read(spelling: Spelling): { found: Found | null; remarks: readonly Read
   if (field.as === 'size') return found(readSize(text), ofSize);
   if (field.as === 'supply input') return found(readSupplyInput(text), ofInput);
   if (field.as === 'offers') return found(readOffers(text), (offers) => ({ offers }));
-  return found(readRating(text, { bareNumber: field.bareNumber }), (rating) => ({
+  const bareNumber = 'bareNumber' in field ? field.bareNumber : null;
+  return found(readRating(text, { bareNumber }), (rating) => ({
     quantities: rating.quantities,
     count: rating.count,
     marks: rating.marks.map((mark) => mark.text),
@@ -59,7 +60,9 @@ function checkQuantities(spelling: Spelling, quantities: readonly Quantity[]): v
   for (const [dimension, expected] of Object.entries(spelling.says ?? {})) {
     const quantity = quantities.find((candidate) => candidate.dimension === dimension);
     const isSame =
-      typeof expected === 'number' ? same(quantity?.nominal, expected) : same(quantity?.low, expected[0]) && same(quantity?.high, expected[1]);
+      typeof expected === 'number'
+        ? same(quantity?.nominal, expected)
+        : same(quantity?.low, expected[0]) && same(quantity?.high, expected[1]);
     expect(isSame, `${dimension} of “${spelling.text}”: ${JSON.stringify(quantity)}, expected ${String(expected)}`).toBe(true);
   }
 }
