@@ -69,14 +69,14 @@ describe('a built site', () => {
   it('uses no inline script, no inline style and no event attribute', () => {
     for (const page of site.pages) {
       const html = pageSource(site, page);
-      expect(html, page).not.toMatch(/<style|\sstyle=|\son[a-z]+=/);
+      expect(/<style|\sstyle=|\son[a-z]+="/.exec(html)?.[0], page).toBeUndefined();
       for (const script of html.match(/<script[^>]*>/g) ?? []) expect(script, page).toContain('src="');
     }
   });
 
   it('states a strict policy in every page and in the headers for static hosts', () => {
     for (const page of site.pages.filter((address) => pageSource(site, address).includes('class="sheet"'))) {
-      expect(pageSource(site, page), page).toMatch(/content-security-policy" content="default-src 'none'; script-src 'self'/);
+      expect(pageSource(site, page).slice(0, 900), page).toContain(`http-equiv="content-security-policy" content="default-src 'none'; script-src 'self'; style-src 'self';`);
     }
     expect(readFileSync(join(site.folder, '_headers'), 'utf8')).toContain("frame-ancestors 'none'");
   });
@@ -113,11 +113,12 @@ describe('a built site', () => {
         'tel-non-breaking': 'off',
       },
     });
+    const faults: string[] = [];
     for (const page of onePageOfEachKind(site)) {
       const report = await validator.validateString(pageSource(site, page), page);
-      const messages = report.results.flatMap((result) => result.messages.map((message) => `${page}:${message.line}:${message.column} ${message.ruleId} ${message.message}`));
-      expect(messages.slice(0, 10)).toEqual([]);
+      faults.push(...report.results.flatMap((result) => result.messages.map((message) => `${page}:${message.line}:${message.column} ${message.ruleId} ${message.message}`)));
     }
+    expect(faults.slice(0, 20)).toEqual([]);
   });
 });
 
@@ -125,22 +126,24 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
   for (const scheme of ['light', 'dark'] as const) {
     for (const width of [1280, 360]) {
       it(`has no accessibility fault in the ${scheme === 'light' ? 'paper' : 'blueprint'} scheme at ${width} px`, async () => {
+        const faults: string[] = [];
         await visit(onePageOfEachKind(site), { viewport: { width, height: 900 }, colorScheme: scheme, bypassCSP: true }, async (page, address) => {
           await page.evaluate(axeSource);
-          const faults = await page.evaluate(async () => {
+          const found = await page.evaluate(async () => {
             // axe put itself there one line above.
             const { axe } = globalThis as unknown as { axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[] }> } };
             const { violations } = await axe.run();
             return violations.map((violation) => `${violation.id}: ${violation.nodes.slice(0, 3).map((node) => `${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`).join(' | ')}`);
           });
-          expect(faults, `${address} ${scheme} ${width}`).toEqual([]);
+          faults.push(...found.map((fault) => `${address} ${fault}`));
         });
+        expect(faults).toEqual([]);
       });
     }
   }
 
   it('is no wider than a phone on any page', async () => {
-    await visit(site.pages.filter((page) => !page.includes('/methods/') || page.endsWith('/methods/')), { viewport: { width: 360, height: 780 } }, async (page, address) => {
+    await visit(onePageOfEachKind(site), { viewport: { width: 360, height: 780 } }, async (page, address) => {
       const width = await page.evaluate(() => document.documentElement.scrollWidth);
       expect(width, address).toBeLessThanOrEqual(360);
     });
@@ -171,13 +174,17 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
     page.on('request', (request) => void (request.url().startsWith(`${served.origin}/`) ? undefined : elsewhere.push(request.url())));
     page.on('console', (message) => void said.push(`${page.url()} ${message.text()}`));
     page.on('pageerror', (error) => void said.push(`${page.url()} ${error.message}`));
-    page.on('requestfailed', (request) => void said.push(`failed ${request.url()}`));
+    // Going on to the next page cuts off what the last one still wanted.
+    page.on('requestfailed', (request) => void (request.failure()?.errorText === 'net::ERR_ABORTED' ? undefined : said.push(`failed ${request.url()}`)));
     await page.addInitScript(() => {
       document.addEventListener('securitypolicyviolation', (event) => {
         console.error(`policy ${event.violatedDirective} ${event.blockedURI}`);
       });
     });
-    for (const address of onePageOfEachKind(site)) await page.goto(served.origin + address, { waitUntil: 'networkidle' });
+    for (const address of onePageOfEachKind(site)) {
+      await page.goto(served.origin + address, { waitUntil: 'load' });
+      await page.evaluate(() => document.fonts.ready);
+    }
     await context.close();
     expect(elsewhere).toEqual([]);
     expect(said).toEqual([]);
@@ -187,7 +194,7 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
     for (const address of onePageOfEachKind(site)) {
       const context = await window({ viewport: { width: 1280, height: 900 } });
       const page = await context.newPage();
-      await page.goto(served.origin + address, { waitUntil: 'networkidle' });
+      await page.goto(served.origin + address, { waitUntil: 'load' });
       await page.evaluate(() => document.fonts.ready);
       const protocol = await context.newCDPSession(page);
       await protocol.send('DOM.enable');

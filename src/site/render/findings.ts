@@ -1,4 +1,5 @@
 import { escapeText } from '../../figures/markup.ts';
+import { scrollRegion } from './scroll-region.ts';
 import type { Diagnostic } from '../../diagnostics/finding.ts';
 import type { Correction } from '../../entry/entry.ts';
 import { href } from '../href.ts';
@@ -52,8 +53,9 @@ export function correctionList(corrections: readonly Correction[], issued: strin
       `<tr><th scope="row" class="ref">${revision}</th><td class="m1 date">${escapeText(date)}</td><td>${escapeText(where)}</td><td class="m1">${was === null ? '<span class="faded">–</span>' : `<del>${escapeText(was)}</del>`}</td><td class="m1">${is === null ? '<span class="faded">–</span>' : escapeText(is)}</td><td>${sentence(why)}</td></tr>`,
   );
   const first = issued === null ? '' : `<tr><th scope="row" class="ref">A</th><td class="m1 date">${escapeText(issued)}</td><td>First issue</td><td></td><td></td><td></td></tr>`;
-  return (
-    '<div class="wide-table" role="region" tabindex="0" aria-label="Corrections"><table class="corrections"><caption class="vh">Corrections, newest first.</caption><thead><tr><th scope="col">Rev.</th><th scope="col">Date</th><th scope="col">Where</th><th scope="col">Was</th><th scope="col">Is</th><th scope="col">Why</th></tr></thead>' +
-    `<tbody>${rows.join('')}${first}</tbody></table></div>`
+  return scrollRegion(
+    'Corrections',
+    '<table class="corrections"><caption class="vh">Corrections, newest first.</caption><thead><tr><th scope="col">Rev.</th><th scope="col">Date</th><th scope="col">Where</th><th scope="col">Was</th><th scope="col">Is</th><th scope="col">Why</th></tr></thead>' +
+    `<tbody>${rows.join('')}${first}</tbody></table>`,
   );
 }

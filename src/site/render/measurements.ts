@@ -1,4 +1,5 @@
 import { escapeText } from '../../figures/markup.ts';
+import { scrollRegion } from './scroll-region.ts';
 import type { Claim, Entry, MeasuredPoint } from '../../entry/entry.ts';
 import { sentenceCase } from './words.ts';
 
@@ -15,7 +16,7 @@ function measuredTable(points: readonly MeasuredPoint[]): string {
       `<tr><th scope="row">${escapeText(sentenceCase(point.subject))}${point.place === null ? '' : `<span class="kind">${escapeText(point.place)}</span>`}</th>` +
       `<td class="n">${escapeText(point.value.quantity.written)}</td><td>${escapeText(conditions(point))}</td><td class="soft">${escapeText(methodOf(point))}</td></tr>`,
   );
-  return `<div class="wide-table" role="region" tabindex="0" aria-label="Measurements"><table><caption class="vh">Measurements with their conditions.</caption><thead><tr><th scope="col">Measured</th><th scope="col" class="n">Value</th><th scope="col">Conditions</th><th scope="col">How</th></tr></thead><tbody>${rows.join('')}</tbody></table></div>`;
+  return scrollRegion('Measurements', `<table><caption class="vh">Measurements with their conditions.</caption><thead><tr><th scope="col">Measured</th><th scope="col" class="n">Value</th><th scope="col">Conditions</th><th scope="col">How</th></tr></thead><tbody>${rows.join('')}</tbody></table>`);
 }
 
 /** "line 230 V, load 100 %". */

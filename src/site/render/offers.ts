@@ -1,4 +1,5 @@
 import { escapeText } from '../../figures/markup.ts';
+import { scrollRegion } from './scroll-region.ts';
 import type { Entry, Port } from '../../entry/entry.ts';
 import type { Offer } from '../../usb-pd/offer.ts';
 import { fixedNumber } from './quantity.ts';
@@ -20,7 +21,7 @@ export function offersView(entry: Entry): string {
   const ranges = (['PPS', 'SPR AVS', 'EPR AVS', 'variable', 'battery'] as const).filter((kind) => ports.some((port) => port.offers.some((offer) => offer.kind === kind)));
   const rangeRows = ranges.map((kind) => `<tr><th scope="row" class="n ref">${kind === 'variable' ? 'Variable' : kind === 'battery' ? 'Battery' : kind}</th>${ports.map((port) => rangeCell(port, kind)).join('')}</tr>`);
   const table = `<table class="offers"><caption class="vh">Offers of each port: current in amperes at each fixed voltage, then adjustable ranges.</caption><thead><tr><th scope="col" class="n">V</th>${heads}</tr></thead><tbody>${fixedRows.join('')}</tbody><tbody>${rangeRows.join('')}</tbody></table>`;
-  return ports.length > 3 ? `<div class="wide-table" role="region" tabindex="0" aria-label="Offers of each port">${table}</div>` : table;
+  return ports.length > 3 ? scrollRegion('Offers of each port', table) : table;
 }
 
 function fixedVolts(offer: Offer): number | null {

@@ -1,4 +1,5 @@
 import { escapeText } from '../../figures/markup.ts';
+import { scrollRegion } from './scroll-region.ts';
 import { mark } from '../../figures/mark.ts';
 import { stageGlyph } from '../../figures/stage-glyph.ts';
 import { makerAddress, partAddress } from '../../corpus/address.ts';
@@ -25,9 +26,10 @@ const COLUMNS = ['Ref.', 'Role', 'Rating', 'Maker', 'Part number', 'Evidence'] a
 export function partsView(entry: Entry, derived: Derived): string {
   const heads = COLUMNS.map((head) => `<th scope="col">${head}</th>`).join('');
   const bodies = partGroups(entry).map((group) => groupRows(group, derived.stress));
-  return (
-    '<div class="wide-table" role="region" tabindex="0" aria-label="Parts by stage"><table class="parts"><caption class="vh">Parts by stage, in the order power flows.</caption>' +
-    `<thead><tr>${heads}<th scope="col" class="n">Stress ratio</th></tr></thead>${bodies.join('')}</table></div>`
+  return scrollRegion(
+    'Parts by stage',
+    '<table class="parts"><caption class="vh">Parts by stage, in the order power flows.</caption>' +
+    `<thead><tr>${heads}<th scope="col" class="n">Stress ratio</th></tr></thead>${bodies.join('')}</table>`,
   );
 }
 
@@ -64,7 +66,7 @@ function partRow(part: Part, stress: readonly StressRow[]): string {
   const anchors = others.map((reference) => `<span id="${partAnchor(reference)}"></span>`).join('');
   const note = part.note === null ? '' : `<span class="pnote">${escapeText(part.note)}</span>`;
   return (
-    `<tr${first === '' ? '' : ` id="${partAnchor(first)}"`}><th scope="row" class="ref">${anchors}${escapeText(referenceList(part.references))}</th>` +
+    `<tr${first === '' ? '' : ` id="${partAnchor(first)}"`}><th scope="row" class="ref">${anchors}${part.references.length === 0 ? '–' : escapeText(referenceList(part.references))}</th>` +
     `<td>${escapeText(roleName(part.role))}${note}</td><td class="m1">${ratingWords(part)}</td>${makerCell(part)}${numberCell(part)}` +
     `<td class="soft">${part.fitting === 'fitted' ? part.evidence : `<b>${part.fitting}</b>`}</td><td class="n">${ratioCell(part, stress)}</td></tr>`
   );

@@ -1,4 +1,5 @@
 import { escapeText } from '../../figures/markup.ts';
+import { scrollRegion } from './scroll-region.ts';
 import { mark } from '../../figures/mark.ts';
 import { shareBar } from '../../figures/share-bar.ts';
 import { stageGlyph } from '../../figures/stage-glyph.ts';
@@ -28,7 +29,7 @@ export function tableView(table: Table, look: TableLook = {}): string {
   const body = table.groups.map((group) => groupRows(group, columns, prefix)).join('');
   const html = `<table class="data">${caption}<thead><tr>${head}</tr></thead>${body}</table>`;
   const notes = table.notes.length === 0 ? '' : `<div class="note under">${table.notes.map((note) => `<p>${escapeText(note)}</p>`).join('')}</div>`;
-  const region = columns.length > NARROW ? `<div class="wide-table" role="region" tabindex="0" aria-label="${escapeText(table.title)}">${html}</div>` : html;
+  const region = columns.length > NARROW ? scrollRegion(table.title, html) : html;
   return region + notes;
 }
 
