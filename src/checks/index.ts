@@ -1,4 +1,7 @@
+import { answerWithoutFinding } from './answer-without-finding.ts';
 import type { Check } from './check.ts';
+import { capacityNeedsVoltage } from './capacity-needs-voltage.ts';
+import { xCapacitorDischarge } from './x-capacitor-discharge.ts';
 import { alikePortsDiffer } from './alike-ports-differ.ts';
 import { assuredSumAboveTotal } from './assured-sum-above-total.ts';
 import { barrierCapacitorClass } from './barrier-capacitor-class.ts';
@@ -43,8 +46,8 @@ import { totalOutOfReach } from './total-out-of-reach.ts';
 import { xCapacitorClass } from './x-capacitor-class.ts';
 import { yCapacitorCurrentHigh } from './y-capacitor-current-high.ts';
 
-/** Every rule that is checked on an entry that could be read: port shares, label, size, parts, measurements, cautions, text, publication. */
-export const CHECKS: readonly Check[] = [
+/** Rules on what an entry says: port shares, label, size, parts, measurements, cautions, text, publication. */
+const ON_ENTRIES: readonly Check[] = [
   portAboveOwnLimit,
   sharesAboveTotal,
   poolCountedAsEach,
@@ -57,6 +60,7 @@ export const CHECKS: readonly Check[] = [
   offersAgainstRatedPower,
   nameplateInputPlausible,
   capacityAgrees,
+  capacityNeedsVoltage,
   outputCapacityPlausible,
   densityPlausible,
   massPlausible,
@@ -68,6 +72,7 @@ export const CHECKS: readonly Check[] = [
   rectifierVoltageMargin,
   protectionMargin,
   xCapacitorClass,
+  xCapacitorDischarge,
   barrierCapacitorClass,
   yCapacitorCurrentHigh,
   partValuePlausible,
@@ -89,3 +94,6 @@ export const CHECKS: readonly Check[] = [
   formerAddresses,
   photoDescription,
 ];
+
+/** Every rule that is checked on an entry that could be read. */
+export const CHECKS: readonly Check[] = [...ON_ENTRIES, answerWithoutFinding(ON_ENTRIES)];

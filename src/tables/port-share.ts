@@ -28,7 +28,7 @@ function build({ entry, derived }: TableInput): Table | null {
       textColumn('evidence', 'Evidence'),
     ],
     groups: groups.filter((group) => group.rows.length > 0),
-    notes: notesOf(matrix),
+    notes: [...notesOf(matrix), onNewPlug(entry)],
   };
 }
 
@@ -47,6 +47,13 @@ function notesOf(matrix: ShareMatrix): string[] {
   const pooled = matrix.rows.some((row) => row.shares.some((share) => share.pool.length > 1));
   const pools = pooled ? ['A shared power is one pool for the ports named; it counts once in the sum.'] : [];
   return [...capped, ...pools, ...(next.length === 0 ? [] : [`Measure next: ${next.join('; ')}.`])];
+}
+
+/** Never left out: a reader with a router or a board wants to know. */
+function onNewPlug({ sharing }: Entry): string {
+  const byPort = Object.entries(sharing?.onNewPlugAt ?? {}).map(([port, what]) => `${port} ${what}`);
+  const what = byPort.length > 0 ? byPort.join(', ') : (sharing?.onNewPlug ?? 'not tested');
+  return `A running port when another device is plugged in: ${what}.`;
 }
 
 function groupOf(count: number, matrix: ShareMatrix, entry: Entry, scale: number): RowGroup {

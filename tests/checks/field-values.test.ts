@@ -100,6 +100,27 @@ describe('capacitors at the mains', () => {
   });
 });
 
+describe('charge on the plug pins', () => {
+  const filter = (capacitor: string, more: string): string =>
+    `nameplate: { input: 100-264 V~ 50/60 Hz 0.8 A, total: 30 W }\nstages: { input: input filter, main: flyback }\nparts: { input: { CX1: { role: X capacitor, rating: ${capacitor} X2 310 VAC }${more} } }`;
+
+  // 0.47 µF from 373.4 V: 44.5 V after 2 s through 2 MΩ; 60 V within 2 s (IEC 62368-1, 5.5.2.2).
+  test('0.47 µF is empty enough through 2 MΩ, not through 3 MΩ, and not without a way down', () => {
+    expect(
+      findings('x-capacitor-discharge', filter('0.47 µF', ', RX: { role: bleed resistor, rating: 2 × 1 MΩ, arrangement: series }')),
+    ).toEqual([]);
+    expect(findings('x-capacitor-discharge', filter('0.47 µF', ', RX: { role: bleed resistor, rating: 3 MΩ }'))[0]?.message).toBe(
+      'CX1 (0.47 µF): 90.4 V left after 2 s through 3 MΩ, above 60 V (IEC 62368-1: 60 V within 2 s).',
+    );
+    expect(findings('x-capacitor-discharge', filter('0.47 µF', ''))).toHaveLength(1);
+  });
+
+  test('nothing is asked of 0.1 µF, nor where a discharge IC is listed', () => {
+    expect(findings('x-capacitor-discharge', filter('0.1 µF', ''))).toEqual([]);
+    expect(findings('x-capacitor-discharge', filter('0.47 µF', ', U1: discharge IC'))).toEqual([]);
+  });
+});
+
 describe('prefixes on ohms', () => {
   const part = (rating: string): string => `stages: { main: flyback }\nparts: { main: { Q1: { role: switch, rating: "${rating}" } } }`;
 
