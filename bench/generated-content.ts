@@ -30,9 +30,9 @@ function parts(random: Random, stage: string, count: number, first: number): str
   for (let index = 0; index < count; index += 1) {
     const number = first + index;
     const line = pick(random, [
-      `R${number}: { role: current-sense resistor, rating: ${pick(random, ['4k7', 'R010', '22 kΩ'])} 1 % }`,
-      `C${number}: { role: output capacitor, maker: Hallimar, number: HMR-${number % 40}, rating: ${pick(random, ['470 µF 25 V polymer', '22 µF 35 V', '2 × 10 µF 50 V X7R'])} }`,
-      `Q${number}: { role: switch, maker: Nembrook, number: NBK-${number % 60}, rating: "${pick(random, ['650 V, 190 mΩ', '40 V, 6 mΩ', '700 V, 140 mΩ'])} datasheet", package: DFN 5×6 }`,
+      `R${number}: { role: current-sense resistor, rating: ${pick(random, ['R005', 'R010', '20 mΩ'])} ±1 % }`,
+      `C${number}: { role: output capacitor, maker: Hallimar, number: HMR-${number % 40}, rating: ${pick(random, ['470 µF 35 V polymer', '22 µF 35 V', '2 × 10 µF 50 V X7R'])} }`,
+      `Q${number}: { role: switch, maker: Nembrook, number: NBK-${number % 60}, rating: "${pick(random, stage === 'main' ? ['650 V, 190 mΩ', '700 V, 140 mΩ'] : ['40 V, 6 mΩ', '60 V, 4 mΩ'])} datasheet", package: DFN 5×6 }`,
       `U${number}: { role: controller, maker: Velloric, number: VLR-${number % 50}, marking: "${number} 2548" }`,
     ]);
     rows.push(`    ${line}`);
