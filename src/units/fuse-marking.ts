@@ -1,4 +1,6 @@
 import { isDigitAt, isLetterAt, isSpaceAt } from './characters.ts';
+import { matchUnit } from './match-unit.ts';
+import { scanNumeral } from './numeral.ts';
 
 /** Speeds of IEC 60127, longest spelling first: very quick, quick, medium, time-lag, long time-lag. */
 const SPEEDS = ['FF', 'TT', 'F', 'M', 'T'] as const;
@@ -12,9 +14,24 @@ export function readFuseSpeed(text: string, index: number): { speed: FuseSpeed; 
     const end = index + speed.length;
     let next = end;
     while (isSpaceAt(text, next)) next += 1;
-    if (isDigitAt(text, next)) return { speed, end };
+    if (isCurrentAt(text, next)) return { speed, end };
   }
   return null;
+}
+
+/** A current must follow: "F1 3.15 A" names a part. */
+function isCurrentAt(text: string, index: number): boolean {
+  const numeral = isDigitAt(text, index) ? scanNumeral(text, index) : null;
+  if (numeral === null) return false;
+  let next = numeral.end;
+  while (isSpaceAt(text, next)) next += 1;
+  return matchUnit(text, next, 'current', true)?.unit?.dimension === 'current';
+}
+
+/** The speed letter behind a current ("3.15 A T", "3.15AT"); null where none stands. */
+export function readFuseSpeedBehind(text: string, index: number): FuseSpeed | null {
+  const found = SPEEDS.find((speed) => text.startsWith(speed, index) && !isLetterAt(text, index + speed.length));
+  return found ?? null;
 }
 
 /** The breaking-capacity letter glued to a current: L low, E enhanced, H high (IEC 60127); null where none stands. */

@@ -22,7 +22,7 @@ export function readLabel(cursor: Cursor): string | null {
   const sign = text.charAt(next);
   const isSigned = sign === '=' || sign === ':';
   const word = text.slice(start, end);
-  if (!isSigned && !KNOWN.has(word.toLowerCase())) return null;
+  if (!isSigned && !KNOWN.has(word.toLowerCase().replaceAll('_', ''))) return null;
   cursor.at = isSigned ? next + 1 : next;
   skipSpaces(cursor);
   if (opensValue(text, cursor.at)) return word;
@@ -36,7 +36,9 @@ function endOfLabel(text: string, start: number): number {
   if (text.charAt(end) !== '(') return end;
   let close = end + 1;
   while (isWordAt(text, close)) close += 1;
-  return text.charAt(close) === ')' ? close + 1 : end;
+  if (text.charAt(close) !== ')') return end;
+  const qualified = /^,? ?(?:max|typ|min)(?= ?[=:])/i.exec(text.slice(close + 1, close + 8));
+  return close + 1 + (qualified?.[0].length ?? 0);
 }
 
 const LIMIT_OPENINGS = '<>≤≥~≈=±+-.';

@@ -14,6 +14,11 @@ export function takesTolerance(quantity: Quantity): boolean {
   return TOLERANCED.has(quantity.dimension) && quantity.low === quantity.high && quantity.bound === 'value';
 }
 
+/** Whether a resistance, capacitance or inductance has its tolerance already. */
+export function hasTolerance(quantity: Quantity): boolean {
+  return TOLERANCED.has(quantity.dimension) && quantity.low !== quantity.high;
+}
+
 /** The quantity with this tolerance around its value. */
 export function spreadBy(quantity: Quantity, tolerance: Tolerance): Quantity {
   const scale = tolerance.kind === 'fraction' ? quantity.nominal : 1e-12;

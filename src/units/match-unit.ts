@@ -76,5 +76,5 @@ function chooseUnit(units: readonly Unit[], wanted: Dimension | null): Unit | nu
 function isBreakingCapacityAt(text: string, at: number, unit: Unit | null, isFuse: boolean): boolean {
   if (unit?.dimension !== 'current' || isLetterAt(text, at + 1)) return false;
   const letter = text.charAt(at);
-  return letter === 'L' || letter === 'E' || (isFuse && letter === 'H');
+  return letter === 'L' || letter === 'E' || letter === 'T' || (isFuse && letter === 'H');
 }

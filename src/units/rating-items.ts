@@ -1,11 +1,12 @@
 import { isDigitAt, isLetterAt, isSpaceAt, isWordAt } from './characters.ts';
 import { agreeing, isImperial, opensWithUnit } from './read-quantity.ts';
+import { readCountedNoun } from './counted-noun.ts';
 import { readCount } from './read-count.ts';
-import { hasErrors, isAtEnd, refuseRest, remark, spanBetween, takeSign, takeWord } from './cursor.ts';
+import { hasErrors, isAtEnd, refuseRest, remark, spanBetween, takeSign, takeWord, writtenBetween } from './cursor.ts';
 import type { Cursor } from './cursor.ts';
 import { readCapacitorCode } from './digit-code.ts';
 import type { Dimension } from './dimension.ts';
-import { readBreakingCapacity, readFuseSpeed } from './fuse-marking.ts';
+import { readBreakingCapacity, readFuseSpeed, readFuseSpeedBehind } from './fuse-marking.ts';
 import { readLabel } from './label.ts';
 import type { Quantity, RatingMark } from './quantity.ts';
 import { quantityOfCapacitorCode } from './quantity-of-code.ts';
@@ -14,7 +15,8 @@ import { readEdgeList } from './read-edge-list.ts';
 import { readMeasure } from './read-measure.ts';
 import { readTurns } from './read-turns.ts';
 import { readTolerance } from './read-tolerance.ts';
-import { spreadBy, takesTolerance, withLateTolerance, withToleranceLetter } from './late-tolerance.ts';
+import type { Tolerance } from './tolerance-letter.ts';
+import { hasTolerance, spreadBy, takesTolerance, withLateTolerance, withToleranceLetter } from './late-tolerance.ts';
 
 /** What has been read of a rating so far. */
 export interface RatingItems {
@@ -22,13 +24,21 @@ export interface RatingItems {
   quantities: Quantity[];
   marks: RatingMark[];
   turns: readonly number[];
+  /** A tolerance written before its value: "±20 % 10 µF". */
+  pending: PendingTolerance | null;
 }
 
-const SEPARATORS = ' \u00A0,/;·|()[]&@-⎓.:';
+interface PendingTolerance {
+  readonly tolerance: Tolerance;
+  readonly start: number;
+  readonly end: number;
+}
+
+const SEPARATORS = ' \u00A0,/;·|()[]&@-⎓.:⌀';
 
 /** Reads item after item until the text is used up or something is refused. */
 export function readRatingItems(cursor: Cursor, bareNumber: Dimension | null): RatingItems {
-  const items: RatingItems = { count: 1, quantities: [], marks: [], turns: [] };
+  const items: RatingItems = { count: 1, quantities: [], marks: [], turns: [], pending: null };
   while (!hasErrors(cursor.remarks)) {
     const isSeparate = skipSeparators(cursor) || cursor.at === 0;
     if (isAtEnd(cursor)) break;
@@ -38,6 +48,10 @@ export function readRatingItems(cursor: Cursor, bareNumber: Dimension | null): R
       if (!hasErrors(cursor.remarks)) refuseItem(cursor);
       break;
     }
+  }
+  if (items.pending !== null && !hasErrors(cursor.remarks)) {
+    const { start, end } = items.pending;
+    remark(cursor, 'error', `“${writtenBetween(cursor, start, end)}” is a tolerance without its value`, start, end);
   }
   return items;
 }
@@ -84,15 +98,18 @@ function readItem(cursor: Cursor, items: RatingItems, bareNumber: Dimension | nu
 /** "±10 %" that stands apart from its value: it belongs to the last one that can have it. */
 function readLooseTolerance(cursor: Cursor, items: RatingItems): boolean {
   const before = cursor.at;
-  const written = '±+-t'.includes(cursor.text.charAt(cursor.at)) ? readTolerance(cursor, null) : null;
-  const index = items.quantities.findLastIndex(takesTolerance);
-  const owner = items.quantities[index];
-  if (written === null || written.unit !== null || owner === undefined) {
+  const sign = cursor.text.charAt(cursor.at);
+  const written = sign !== '' && '±+-t'.includes(sign) ? readTolerance(cursor, null) : null;
+  if (written === null || written.unit !== null) {
     cursor.at = before;
     return false;
   }
-  items.quantities[index] = spreadBy(owner, written.tolerance);
-  return true;
+  const index = items.quantities.findLastIndex(takesTolerance);
+  const owner = items.quantities[index];
+  if (owner !== undefined) items.quantities[index] = spreadBy(owner, written.tolerance);
+  else if (items.pending === null && !items.quantities.some(hasTolerance)) items.pending = { tolerance: written.tolerance, start: before, end: cursor.at };
+  else cursor.at = before;
+  return cursor.at > before;
 }
 
 function isConditionWord(cursor: Cursor): boolean {
@@ -107,6 +124,8 @@ function readFuseLetters(cursor: Cursor, items: RatingItems, isSeparate: boolean
   const isFuse = items.marks.some((entry) => entry.kind === 'fuse speed');
   const spaced = isFuse && isSeparate && last?.dimension === 'current' ? readBreakingCapacity(cursor.text, cursor.at) : null;
   if (spaced !== null) return mark(cursor, items, 'breaking capacity', spaced, cursor.at + 1);
+  const behind = isFuse || last?.dimension !== 'current' ? null : readFuseSpeedBehind(cursor.text, cursor.at);
+  if (behind !== null) return mark(cursor, items, 'fuse speed', behind, cursor.at + behind.length);
   const isFirst = items.quantities.length === 0 && items.marks.length === 0;
   const speed = isFirst && isSeparate ? readFuseSpeed(cursor.text, cursor.at) : null;
   return speed === null ? false : mark(cursor, items, 'fuse speed', speed.speed, speed.end);
@@ -132,6 +151,8 @@ function readNumericItem(cursor: Cursor, items: RatingItems, bareNumber: Dimensi
   const word = cursor.text.slice(start, end);
   if (items.quantities.length > 0 && CHIP_SIZES.has(word) && !unitFollows(cursor, end)) return mark(cursor, items, 'word', word, end);
   if (CELLS.test(word)) return mark(cursor, items, 'word', word, end);
+  const noun = readCountedNoun(cursor.text, start);
+  if (noun !== null) return mark(cursor, items, 'word', noun, start + noun.length);
   const code = isCapacitorMarking(word, bareNumber) ? readCapacitorCode(word) : null;
   if (code !== null) {
     items.quantities.push(quantityOfCapacitorCode(cursor, code, start, word.length));
@@ -175,7 +196,8 @@ function readMeasures(cursor: Cursor, items: RatingItems, bareNumber: Dimension 
 }
 
 function isBehindAt(cursor: Cursor): boolean {
-  return cursor.text.slice(0, cursor.at).trimEnd().endsWith('@');
+  const before = cursor.text.slice(0, cursor.at).trimEnd();
+  return before.endsWith('@') || before.endsWith(' at');
 }
 
 function addQuantity(cursor: Cursor, items: RatingItems, quantity: Quantity, joiner: string): void {
@@ -186,10 +208,17 @@ function addQuantity(cursor: Cursor, items: RatingItems, quantity: Quantity, joi
     isImperial(last.unit) !== isImperial(quantity.unit) &&
     '/(='.includes(joiner) &&
     joiner !== '';
-  const toleranced = last === undefined ? null : withLateTolerance(cursor, last, quantity);
+  const toleranced = last === undefined ? null : (withLateTolerance(cursor, last, quantity) ?? withLateTolerance(cursor, quantity, last));
   if (isSecondWriting) items.quantities[items.quantities.length - 1] = agreeing(cursor, last, quantity);
   else if (toleranced !== null) items.quantities[items.quantities.length - 1] = toleranced;
-  else items.quantities.push(quantity);
+  else items.quantities.push(withPending(items, quantity));
+}
+
+function withPending(items: RatingItems, quantity: Quantity): Quantity {
+  if (items.pending === null || !takesTolerance(quantity)) return quantity;
+  const { tolerance } = items.pending;
+  items.pending = null;
+  return spreadBy(quantity, tolerance);
 }
 
 /** "RDS(on) = 0.04 Ω", "ESR 12 mΩ", "AC 250 V". */
@@ -198,6 +227,11 @@ function readNamedMeasure(cursor: Cursor, items: RatingItems, bareNumber: Dimens
   const waveform = takeWord(cursor, ['ac', 'dc']);
   if (waveform !== null) takeSign(cursor, ':');
   const label = waveform === null ? readLabel(cursor) : null;
+  const turns = label === null ? null : readTurns(cursor);
+  if (turns !== null) {
+    items.turns = turns;
+    return true;
+  }
   const from = items.quantities.length;
   if ((waveform === null && label === null) || !readMeasures(cursor, items, bareNumber, label)) {
     if (!hasErrors(cursor.remarks)) cursor.at = start;

@@ -32,6 +32,7 @@ const TECHNOLOGIES: Readonly<Record<string, string>> = {
 /** Words that only join others and carry nothing. */
 const FILLERS: ReadonlySet<string> = new Set([
   'rated',
+  'at',
   'rating',
   'class',
   'in',

@@ -6,6 +6,8 @@ import { matchUnit } from './match-unit.ts';
 const PIECES = ['pcs', 'pc', 'pieces', 'piece', 'off', 'ea', 'units', 'parts'];
 const QUANTITY_WORDS = ['qty', 'quantity', 'count'];
 const MOST = 999;
+/** A letter code or a safety class right behind the count: "2 × R10", "2×Y1". */
+const OPENS_PART = /^(?:R\d|[XY][1-4])/;
 
 function isTimes(text: string, index: number): boolean {
   const sign = text.charAt(index);
@@ -35,9 +37,14 @@ function readLeading(cursor: Cursor): number | null {
   const isCapital = text.charAt(times) === 'X' && !isLetterAt(text, times + 1);
   if (isTimes(text, times) || isCapital) {
     const next = afterSpaces(text, times + 1);
-    const opens = isDigitAt(text, next) || text.charAt(next) === '(' || text.charAt(next) === '.' || text.charAt(next) === 'R';
+    const opens = isDigitAt(text, next) || text.charAt(next) === '(' || text.charAt(next) === '.' || OPENS_PART.test(text.slice(next, next + 3));
     if (!opens || text.startsWith('10^', next)) return null;
     cursor.at = times + 1;
+    return count;
+  }
+  const inWords = /^in\s+(?=parallel|series)/i.exec(text.slice(times, times + 16));
+  if (inWords !== null) {
+    cursor.at = times + inWords[0].length;
     return count;
   }
   // Every number comes past here; few are followed by a word for pieces.

@@ -143,8 +143,9 @@ function opensVoltage(cursor: Cursor): boolean {
 /** Settles what the comma in "20,100 mAh" means now that the unit is known, and says what was read in an unusual writing. */
 export function settledNumeral(cursor: Cursor, numeral: Numeral, unit: Unit): Numeral {
   const written = writtenBetween(cursor, numeral.start, numeral.end);
-  const say = (severity: 'note' | 'warning' | 'error', message: string, suggestion: string | null = null): void =>
+  const say = (severity: 'note' | 'warning' | 'error', message: string, suggestion: string | null = null): void => {
     remark(cursor, severity, message, numeral.start, numeral.end, suggestion);
+  };
   if (numeral.hasExponent) say('note', `exponent accepted: ${written}`);
   if (numeral.isDecimalComma) say('note', `decimal comma: ${written} is read as ${numeral.digits}`, numeral.digits);
   if (numeral.isSpaceGrouped && !countsInThousands(unit)) {

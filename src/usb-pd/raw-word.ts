@@ -52,13 +52,20 @@ function opensWord(digits: string): boolean {
 
 function refuseWord(cursor: Cursor, run: string, start: number, end: number): void {
   const written = cursor.text.slice(start, end);
-  if (run === '') return remark(cursor, 'error', `“${written}”: hex digits are missing behind 0x`, start, end);
-  if (!isHex(run)) {
-    const odd = [...run].find((character) => !isHex(character)) ?? '';
-    return remark(cursor, 'error', `“${written}” is no 32-bit word: “${odd}” is no hex digit`, start, end);
+  const refuse = (why: string, suggestion: string | null = null): void => {
+    remark(cursor, 'error', `“${written}” ${why}`, start, end, suggestion);
+  };
+  if (run === '') {
+    refuse('is no word: hex digits are missing behind 0x');
+    return;
+  }
+  const odd = /[^0-9a-f]/i.exec(run)?.[0];
+  if (odd !== undefined) {
+    refuse(`is no 32-bit word: “${odd}” is no hex digit`);
+    return;
   }
   const isDouble = run.length > DIGITS && run.length <= 2 * DIGITS;
   // A 64-bit print holds the first object in its lower half.
   const halves = isDouble ? `0x${run.slice(-DIGITS)} 0x${run.slice(0, -DIGITS)}, if this is two words in one 64-bit number` : null;
-  remark(cursor, 'error', `“${written}” has ${run.length} hex digits; a 32-bit word has at most ${DIGITS}`, start, end, halves);
+  refuse(`has ${run.length} hex digits; a 32-bit word has at most ${DIGITS}`, halves);
 }
