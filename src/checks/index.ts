@@ -5,6 +5,7 @@ import { xCapacitorDischarge } from './x-capacitor-discharge.ts';
 import { alikePortsDiffer } from './alike-ports-differ.ts';
 import { assuredSumAboveTotal } from './assured-sum-above-total.ts';
 import { barrierCapacitorClass } from './barrier-capacitor-class.ts';
+import { capacitorVoltageCustomary } from './capacitor-voltage-customary.ts';
 import { capacitorVoltageMargin } from './capacitor-voltage-margin.ts';
 import { capacityAgrees } from './capacity-agrees.ts';
 import { cellsOpened } from './cells-opened.ts';
@@ -77,6 +78,7 @@ const ON_ENTRIES: readonly Check[] = [
   yCapacitorCurrentHigh,
   partValuePlausible,
   preferredValues,
+  capacitorVoltageCustomary,
   markedAgainstMeasured,
   statedOtherwise,
   insulationDistancePlausible,

@@ -43,7 +43,8 @@ function offersAbove(port: Port): Finding[] {
 }
 
 function powerNotOffered(port: Port): Finding[] {
-  if (port.power === null || port.offers.length === 0) return [];
+  // A maker's own protocol may carry more than the offers that are listed.
+  if (port.power === null || port.offers.length === 0 || port.protocols.length > 0) return [];
   const most = Math.max(...port.offers.map(offerWatts));
   const volts = Math.max(...port.offers.map((offer) => (offer.kind === 'fixed' || offer.kind === 'plain' ? offer.volts : 0)));
   const rated = port.power.quantity.low ?? port.power.quantity.nominal;

@@ -19,7 +19,8 @@ function check({ entry }: CheckInput): Finding[] {
   return (entry.sharing?.allocations ?? []).flatMap((allocation) =>
     allocation.shares.flatMap((share) => {
       const port = share.ports.length === 1 ? entry.ports.find((candidate) => candidate.id === share.ports[0]) : undefined;
-      if (port === undefined || port.offers.length === 0) return [];
+      // A maker's own protocol may carry more than the offers that are listed.
+      if (port === undefined || port.offers.length === 0 || port.protocols.length > 0) return [];
       const most = Math.max(...port.offers.map(offerWatts));
       if ((share.power.low ?? share.power.nominal) <= most * (1 + PRINTED_SLACK)) return [];
       const message = `${port.id} gets ${share.power.written} with ${allocation.ports.join(' + ')} in use, and its largest offer is ${rounded(most)} W.`;
