@@ -3,8 +3,11 @@
  * filled or its line is gone. With every blank filled as the example shows, the entry has no finding that is an error.
  */
 export function entryTemplate(slug: string): string {
-  return `---
-# Teardown "${slug}". Fill the blanks between ‹ and ›, or take their lines out. Lines that begin with # are for you alone.
+  return TEMPLATE.replace('SLUG', () => slug);
+}
+
+const TEMPLATE = `---
+# Teardown "SLUG". Fill the blanks between ‹ and ›, or take their lines out. Lines that begin with # are for you alone.
 # A value may say how it is known with its last word: printed, marked, measured, datasheet, assumed.
 title: ‹One sentence that says what is worth knowing›
 summary: ‹Power, ports and topology in a sentence or two›
@@ -86,4 +89,3 @@ powered open: no
 
 What is worth knowing first, with the number in front.
 `;
-}

@@ -5,6 +5,7 @@ import type { Answer } from './entry.ts';
 import { splitFences } from './frontmatter-fences.ts';
 import { lineStarts, positionAt } from './line-positions.ts';
 import { scalarOffsets } from './scalar-offsets.ts';
+import { scalarPlaces } from './scalar-places.ts';
 
 /** A file whose findings are to be placed; `file` is its path from the content folder. */
 export interface PlacedFile {
@@ -75,10 +76,16 @@ function clamp(offset: number, text: string): number {
 function locator(text: string): Locate {
   const fences = splitFences(text);
   if (typeof fences === 'string') return () => ({ start: 0, end: 0 });
-  const tree = treeOf(fences.yaml);
-  if (tree === null) return () => ({ start: 0, end: 0 });
+  const quick = scalarPlaces(fences.yaml);
+  let tree: Document.Parsed | null | undefined;
   return (where) => {
-    const extent = extentInYaml(fences.yaml, tree, where);
+    let extent = quick(where);
+    if (extent === null) {
+      // Made once, and only for a file with a finding that the quick way cannot place.
+      tree = tree === undefined ? treeOf(fences.yaml) : tree;
+      if (tree === null) return { start: 0, end: 0 };
+      extent = extentInYaml(fences.yaml, tree, where);
+    }
     if (extent === null) return { start: 0, end: Math.min(3, text.length) };
     return { start: fences.yamlStart + extent.start, end: fences.yamlStart + extent.end };
   };

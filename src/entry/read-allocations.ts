@@ -1,4 +1,4 @@
-import type { DataPath } from '../diagnostics/finding.ts';
+import type { DataPath, Finding, Whereabouts } from '../diagnostics/finding.ts';
 import type { Span } from '../units/quantity.ts';
 import { type AllocationKey, readAllocationKey } from './allocation-key.ts';
 import type { Allocation, EntryEvidence } from './entry.ts';
@@ -92,14 +92,14 @@ function placeRow(context: ReadingContext, row: Row, ports: readonly string[]): 
   });
 }
 
-function keyPlace(row: Row, span: Span): ReturnType<typeof atKey> {
+function keyPlace(row: Row, span: Span): Whereabouts {
   if (row.keyIn === 'value') return atValue(row.path, span);
   return atKey(['sharing', 'allocations', row.key], span);
 }
 
 function groupsOf(context: ReadingContext, row: Row, key: AllocationKey, ports: readonly string[]): readonly (readonly string[])[] | null {
   const seen = new Set<string>();
-  let whole = true;
+  const faults: Finding[] = [];
   const groups = key.groups.map((group) =>
     group.flatMap(({ word, span }) => {
       const port = findPort(ports, word);
@@ -107,8 +107,7 @@ function groupsOf(context: ReadingContext, row: Row, key: AllocationKey, ports: 
         seen.add(port);
         return [port];
       }
-      whole = false;
-      context.findings.push(
+      faults.push(
         port === null
           ? unknownPort(row, word, span, ports)
           : readingFinding('shares-mismatch', keyPlace(row, span), `${port} stands twice in one set.`),
@@ -116,10 +115,11 @@ function groupsOf(context: ReadingContext, row: Row, key: AllocationKey, ports: 
       return [];
     }),
   );
-  return whole ? groups : null;
+  context.findings.push(...faults);
+  return faults.length === 0 ? groups : null;
 }
 
-function unknownPort(row: Row, word: string, span: Span, ports: readonly string[]): ReturnType<typeof readingFinding> {
+function unknownPort(row: Row, word: string, span: Span, ports: readonly string[]): Finding {
   const nearest = nearestPort(ports, word);
   const advice = nearest === null ? { advice: `Ports here: ${ports.join(', ')}.` } : { advice: `Did you mean "${nearest}"?` };
   return readingFinding('unknown-port', keyPlace(row, span), `There is no port "${word}".`, { ...advice, subject: word });

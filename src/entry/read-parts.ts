@@ -1,10 +1,11 @@
-import type { DataPath } from '../diagnostics/finding.ts';
 import { readRating } from '../units/read-rating.ts';
 import type { Rating } from '../units/quantity.ts';
-import type { PartClass, Role } from '../roles/role.ts';
-import type { EntryEvidence, Part } from './entry.ts';
+import type { Role } from '../roles/role.ts';
+import { reportDuplicates } from './duplicate-references.ts';
+import type { Part } from './entry.ts';
 import { didYouMean } from './nearest-word.ts';
-import { type PartReference, readReferences } from './part-references.ts';
+import { countOf } from './part-count.ts';
+import { FITTINGS, type Line, type PartFields, partOf, referencesOf } from './part-line.ts';
 import { GROUPS_WITHOUT_STAGE, type KnownStages, reportMisplacedRole, reportUnknownRole, roleInStage } from './part-role.ts';
 import { isYes, namesOf, readRatingFact, type ReadingContext, reportRemarks, textsOf } from './reading-context.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
@@ -12,27 +13,6 @@ import { type Named, type Resolved, resolveRepetition } from './repetition.ts';
 import { reportStrangeDimensions } from './strange-dimensions.ts';
 import type { EntrySource } from './schema.ts';
 import { splitEvidence } from './split-evidence.ts';
-
-type PartsSource = Exclude<NonNullable<EntrySource['parts']>, string>;
-type PartFields = Exclude<PartsSource[string][string], string>;
-
-/** Words that stand in the place of a part. */
-const FITTINGS: Readonly<Record<string, Part['fitting']>> = {
-  absent: 'absent',
-  'not fitted': 'not fitted',
-  unknown: 'unknown',
-  none: 'absent',
-  NC: 'not fitted',
-  DNP: 'not fitted',
-};
-
-/** One key under one stage. */
-interface Line {
-  readonly key: string;
-  readonly stage: string;
-  readonly value: string | PartFields;
-  readonly path: DataPath;
-}
 
 /** Reads the parts in the order in which they stand. A list in a spreadsheet is brought into this shape before the entry is read. */
 export function readParts(context: ReadingContext, source: EntrySource['parts'], stages: KnownStages): readonly Part[] {
@@ -202,82 +182,4 @@ function readMeasured(context: ReadingContext, resolved: Resolved<PartFields>, r
   const reading = readRating(splitEvidence(text).text, { bareNumber: role.bareNumber });
   reportRemarks(context, reading.remarks, resolved.placeOf('measured'));
   return reading.ok ? reading.value : null;
-}
-
-/** Parts that are as often in series as in parallel, so that the author is asked; several of another kind stand in parallel. */
-const EITHER_WAY: ReadonlySet<PartClass> = new Set<PartClass>(['resistor', 'cell', 'safety capacitor']);
-
-/** Pieces under each reference and how they are connected; several without a word are taken as parallel, said where it may not be so. */
-function countOf(
-  context: ReadingContext,
-  role: Role,
-  path: DataPath,
-  rating: Rating | null,
-  count: number | undefined,
-  arrangement: Part['arrangement'] | undefined,
-): Pick<Part, 'count' | 'arrangement'> {
-  const pieces = count ?? rating?.count ?? 1;
-  if (pieces > 1 && arrangement === undefined && EITHER_WAY.has(role.partClass)) {
-    const message = `${pieces} pieces are taken as connected in parallel.`;
-    context.findings.push(
-      readingFinding('value-remark', atValue(path), message, { advice: 'Say arrangement: parallel or arrangement: series.' }),
-    );
-  }
-  return { count: pieces, arrangement: arrangement ?? (pieces > 1 ? 'parallel' : 'single') };
-}
-
-function partOf(
-  line: Line,
-  known: {
-    readonly role: Role;
-    readonly references: readonly string[];
-    readonly fitting: Part['fitting'];
-    readonly rating?: Rating | null;
-    readonly evidence?: EntryEvidence;
-    readonly count?: number;
-    readonly arrangement?: Part['arrangement'];
-  },
-): Part {
-  return {
-    references: known.references,
-    role: known.role.id,
-    stage: line.stage,
-    alsoIn: [],
-    maker: null,
-    number: null,
-    marking: null,
-    package: null,
-    technology: null,
-    rating: known.rating ?? null,
-    evidence: known.evidence ?? 'marked',
-    count: known.count ?? 1,
-    arrangement: known.arrangement ?? 'single',
-    fitting: known.fitting,
-    measured: null,
-    alsoStated: [],
-    datasheet: null,
-    note: null,
-    path: line.path,
-  };
-}
-
-function referencesOf(key: string): readonly string[] {
-  return readReferences(key).map(({ reference }) => reference);
-}
-
-function reportDuplicates(context: ReadingContext, lines: readonly Line[]): void {
-  const seen = new Map<string, Line>();
-  for (const line of lines) {
-    if (typeof line.value === 'string' && FITTINGS[line.value.trim()] !== undefined) continue;
-    for (const each of readReferences(line.key)) {
-      const earlier = seen.get(each.reference);
-      if (earlier === undefined) seen.set(each.reference, line);
-      else context.findings.push(duplicate(line, earlier, each));
-    }
-  }
-}
-
-function duplicate(line: Line, earlier: Line, { reference, span }: PartReference): ReturnType<typeof readingFinding> {
-  const where = earlier === line ? 'in the same key' : `under ${earlier.stage}`;
-  return readingFinding('duplicate-reference', atKey(line.path, span), `${reference} stands here and ${where}.`, { subject: reference });
 }

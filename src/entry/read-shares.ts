@@ -1,4 +1,4 @@
-import type { DataPath } from '../diagnostics/finding.ts';
+import type { DataPath, Finding } from '../diagnostics/finding.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { Share } from './entry.ts';
 import { readPlain, type ReadingContext } from './reading-context.ts';
@@ -72,7 +72,7 @@ function mismatch(
   powers: readonly Quantity<'power'>[],
   value: string,
   place: { readonly path: DataPath; readonly shift: number },
-): ReturnType<typeof readingFinding> {
+): Finding {
   const ports = groups.flat();
   const message = `${ports.join(' + ')} are ${groups.length} and "${value}" has ${powers.length} powers.`;
   const tail = ports.slice(powers.length - 1);

@@ -1,4 +1,4 @@
-import type { DataPath } from '../diagnostics/finding.ts';
+import type { DataPath, Whereabouts } from '../diagnostics/finding.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { OnNewPlug, Sharing } from './entry.ts';
 import { didYouMean } from './nearest-word.ts';
@@ -31,7 +31,7 @@ export function readSharing(context: ReadingContext, source: EntrySource['sharin
 }
 
 /** The port that a text names; reported where there is none. */
-function knownPort(context: ReadingContext, ports: readonly string[], name: string, where: ReturnType<typeof atKey>): string | null {
+function knownPort(context: ReadingContext, ports: readonly string[], name: string, where: Whereabouts): string | null {
   const port = findPort(ports, name);
   if (port === null) {
     const advice = didYouMean(name, ports) ?? `Ports here: ${ports.join(', ')}.`;

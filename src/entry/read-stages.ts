@@ -86,8 +86,7 @@ function readParameters(context: ReadingContext, resolved: Resolved<StageFields>
   for (const key of STAGE_PARAMETER_KEYS) {
     const text: unknown = Reflect.get(resolved.fields, key);
     if (typeof text !== 'string') continue;
-    const path = [...resolved.placeOf('is').slice(0, -1), key];
-    const place = placeOfParameter(resolved, key) ?? path;
+    const place = resolved.placeOf(key);
     const parameter = kind.parameters.find((candidate) => candidate.key === key);
     if (parameter === undefined) {
       const known = kind.parameters.map((candidate) => candidate.key);
@@ -101,11 +100,6 @@ function readParameters(context: ReadingContext, resolved: Resolved<StageFields>
     if (fact !== null) facts[key] = fact;
   }
   return facts;
-}
-
-function placeOfParameter(resolved: Resolved<StageFields>, key: string): readonly (string | number)[] | null {
-  const keys = Object.keys(resolved.fields).filter((candidate): candidate is keyof StageFields & string => candidate === key);
-  return keys[0] === undefined ? null : resolved.placeOf(keys[0]);
 }
 
 /** "35:4:4", "6:1", "22 : 4 : 5 : 13". */

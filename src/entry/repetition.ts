@@ -11,7 +11,7 @@ interface Repeating {
 /** A group with what it repeats filled in; `placeOf` is where a field is really written. */
 export interface Resolved<T> {
   readonly fields: T;
-  readonly placeOf: (field: keyof T & string) => DataPath;
+  readonly placeOf: (field: string) => DataPath;
 }
 
 /** A group by its name, with its place. */
@@ -32,8 +32,8 @@ export function resolveRepetition<T extends Repeating>(
 ): Resolved<T> {
   const chain = chainFrom(context, start, lookUp, names);
   const fields = chain.reduceRight<T>((below, group) => ({ ...below, ...group.fields }), start.fields);
-  const placeOf = (field: keyof T & string): DataPath => {
-    const holder = chain.find((group) => group.fields[field] !== undefined) ?? start;
+  const placeOf = (field: string): DataPath => {
+    const holder = chain.find((group) => Reflect.get(group.fields, field) !== undefined) ?? start;
     return [...holder.path, field];
   };
   return { fields, placeOf };

@@ -17,7 +17,10 @@ function branches(schema: z.core.$ZodType | null): readonly z.core.$ZodType[] {
 }
 
 function stepInto(schema: z.core.$ZodType, segment: string | number): z.core.$ZodType | null {
-  if (schema instanceof z.ZodObject && Object.hasOwn(schema.shape, segment)) return schema.shape[segment] ?? null;
+  if (schema instanceof z.ZodObject) {
+    const field: unknown = Object.hasOwn(schema.shape, segment) ? Reflect.get(schema.shape, segment) : null;
+    return field instanceof z.ZodType ? field : null;
+  }
   if (schema instanceof z.ZodRecord) return schema.valueType;
   if (schema instanceof z.ZodArray) return schema.element;
   return null;

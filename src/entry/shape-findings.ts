@@ -21,20 +21,12 @@ export function shapeFaults(issues: readonly Issue[], data: unknown): readonly S
 function faultsOf(issue: Issue, above: DataPath, data: unknown): readonly ShapeFault[] {
   const path = [...above, ...issue.path.map((segment) => (typeof segment === 'number' ? segment : String(segment)))];
   const value = valueAt(data, path);
-  switch (issue.code) {
-    case 'unrecognized_keys':
-      return issue.keys.map((key) => unknownKey(path, key));
-    case 'invalid_union':
-      return unionFaults(issue, path, data);
-    case 'invalid_type':
-      return [typeFault(path, value, [wordFor(issue.expected)])];
-    case 'invalid_value':
-      return [choiceFault(path, value, issue.values.map(String))];
-    case 'too_small':
-      return [shapeFault(path, `${name(path)} is empty.`, 'Fill it in, or take the line out.')];
-    default:
-      return [shapeFault(path, `${name(path)} cannot be ${shown(value)}.`)];
-  }
+  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey(path, key));
+  if (issue.code === 'invalid_union') return unionFaults(issue, path, data);
+  if (issue.code === 'invalid_type') return [typeFault(path, value, [wordFor(issue.expected)])];
+  if (issue.code === 'invalid_value') return [choiceFault(path, value, issue.values.map(String))];
+  if (issue.code === 'too_small') return [shapeFault(path, `${name(path)} is empty.`, 'Fill it in, or take the line out.')];
+  return [shapeFault(path, `${name(path)} cannot be ${shown(value)}.`)];
 }
 
 function unknownKey(path: DataPath, key: string): ShapeFault {
@@ -113,7 +105,8 @@ function shown(value: unknown): string {
   if (typeof value === 'object' && value !== null) return 'a group of keys';
   if (typeof value === 'string') return `"${value.length > 60 ? `${value.slice(0, 60)}…` : value}"`;
   if (typeof value === 'number') return `the number ${String(value)}`;
-  return value === null ? 'empty' : String(value);
+  if (typeof value === 'boolean') return value ? 'true' : 'false';
+  return value === null ? 'empty' : 'something that no file can hold';
 }
 
 function wordFor(expected: string): string {

@@ -26,7 +26,7 @@ export function syntaxFindings(
     const [start, end] = error.pos;
     const place = { in: 'text', start: offset + start, end: offset + Math.max(start + 1, Math.min(end, yaml.length)) } as const;
     if (error.code === 'DUPLICATE_KEY') return duplicateKey(yaml, start, offset);
-    return readingFinding('yaml-syntax', place, IN_OWN_WORDS[error.code] ?? `${sentence(error.message)}`);
+    return readingFinding('yaml-syntax', place, IN_OWN_WORDS[error.code] ?? sentence(error.message));
   });
   if (findings.length > 0) return findings;
   const start = offset + Math.min(refusal.offset, yaml.length);

@@ -1,0 +1,27 @@
+import type { DataPath } from '../diagnostics/finding.ts';
+import type { Dimension } from '../units/dimension.ts';
+import type { Quantity } from '../units/quantity.ts';
+import type { Evidence } from '../values/value.ts';
+
+/** A quantity in an entry: what was written, with its evidence and its place. */
+export interface Fact<D extends Dimension = Dimension> {
+  readonly quantity: Quantity<D>;
+  readonly evidence: EntryEvidence;
+  readonly path: DataPath;
+}
+
+/** Evidence that an entry can give; a computed value never stands in one. */
+export type EntryEvidence = Exclude<Evidence, 'computed'>;
+
+/** Highest output power from an input voltage upwards. */
+export interface PowerAtInput {
+  readonly from: Quantity<'voltage'>;
+  readonly power: Quantity<'power'>;
+}
+
+/** Capacity as a power bank prints it: charge at a voltage, energy, or both. */
+export interface PrintedCapacity {
+  readonly charge: Fact<'charge'> | null;
+  readonly voltage: Fact<'voltage'> | null;
+  readonly energy: Fact<'energy'> | null;
+}

@@ -1,0 +1,88 @@
+import type { DataPath } from '../diagnostics/finding.ts';
+import type { Fact } from './entry-facts.ts';
+
+/** One measured point of efficiency, as people have it. */
+export interface EfficiencyPoint {
+  /** A single load point, or the stated average or highest figure of a run. */
+  readonly statistic: 'point' | 'average' | 'peak';
+  /** Stage it belongs to; null for the whole device. */
+  readonly of: string | null;
+  readonly port: string | null;
+  readonly line: Fact<'voltage'> | null;
+  /** Voltage that was set. */
+  readonly output: Fact<'voltage'> | null;
+  /** Voltage that was measured under load. */
+  readonly measuredOutput: Fact<'voltage'> | null;
+  readonly current: Fact<'current'> | null;
+  readonly load: Fact<'ratio'> | Fact<'power'> | Fact<'resistance'> | null;
+  readonly input: Fact<'power'> | null;
+  readonly efficiency: Fact<'ratio'> | null;
+  readonly place: 'board' | 'connector' | 'cable end' | null;
+  readonly method: string | null;
+  readonly instrument: string | null;
+  readonly ambient: Fact<'temperature'> | null;
+  readonly after: Fact<'time'> | null;
+  readonly note: string | null;
+  readonly path: DataPath;
+}
+
+export type MeasuredSubject =
+  | 'standby'
+  | 'ripple'
+  | 'thermal'
+  | 'touch current'
+  | 'inrush'
+  | 'hold-up'
+  | 'pin voltage'
+  | 'stress'
+  | 'frequency'
+  | 'regulation'
+  | 'sustained power'
+  | 'delivered energy';
+
+/** A measured figure with its conditions, for standby, ripple and temperature rows. */
+export interface MeasuredPoint {
+  readonly subject: MeasuredSubject;
+  readonly value: Fact;
+  readonly place: string | null;
+  /** Conditions as written, by the word of the format: line, port, output, load, ambient, after, emissivity, bandwidth, at. */
+  readonly conditions: Readonly<Record<string, string>>;
+  readonly method: string | null;
+  readonly note: string | null;
+  readonly instrument: string | null;
+  readonly path: DataPath;
+}
+
+export interface LogFile {
+  readonly id: string;
+  readonly file: string;
+  readonly columns: Readonly<Record<string, string>>;
+  readonly decimal: 'point' | 'comma';
+  readonly port: string | null;
+  readonly line: string | null;
+  readonly ambient: string | null;
+  readonly note: string | null;
+  readonly path: DataPath;
+}
+
+export interface PhotoCallout {
+  readonly part: string;
+  /** Fractions of width and height, 0 to 1. */
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Photo {
+  readonly file: string;
+  readonly alt: string;
+  readonly title: string | null;
+  readonly credit: string | null;
+  readonly callouts: readonly PhotoCallout[];
+  readonly scale: {
+    readonly from: readonly [number, number];
+    readonly to: readonly [number, number];
+    readonly length: Fact<'length'>;
+  } | null;
+  readonly note: string | null;
+  readonly path: DataPath;
+}
