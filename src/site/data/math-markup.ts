@@ -6,5 +6,6 @@ import temml from 'temml';
  */
 export function mathMarkup(tex: string, display: 'block' | 'inline'): string {
   const markup = temml.renderToString(tex, { displayMode: display === 'block', throwOnError: true, strict: true, trust: false });
-  return markup.replaceAll(/\s(?:style|class)="[^"]*"/g, '');
+  // A small fraction (\tfrac) would fall under the smallest text size of the sheet, so fractions have their full size everywhere.
+  return markup.replaceAll(/\s(?:style|class)="[^"]*"/g, '').replaceAll('displaystyle="false"', 'displaystyle="true"');
 }
