@@ -1,38 +1,20 @@
 import { isDigitAt, isLetterAt, isSpaceAt, isWordAt } from './characters.ts';
-import { agreeing, isImperial, opensWithUnit } from './read-quantity.ts';
-import { readCountedNoun } from './counted-noun.ts';
-import { readCount } from './read-count.ts';
 import { hasErrors, isAtEnd, refuseRest, remark, spanBetween, takeSign, takeWord, writtenBetween } from './cursor.ts';
 import type { Cursor } from './cursor.ts';
-import { readCapacitorCode } from './digit-code.ts';
 import type { Dimension } from './dimension.ts';
 import { readBreakingCapacity, readFuseSpeed, readFuseSpeedBehind } from './fuse-marking.ts';
 import { readLabel } from './label.ts';
-import type { Quantity, RatingMark } from './quantity.ts';
-import { quantityOfCapacitorCode } from './quantity-of-code.ts';
+import { withLateTolerance, withToleranceLetter } from './late-tolerance.ts';
+import { readLooseTolerance, withPending } from './loose-tolerance.ts';
+import { readNumericItem } from './numeric-item.ts';
+import type { Quantity } from './quantity.ts';
+import { addMark } from './rating-found.ts';
+import type { RatingItems } from './rating-found.ts';
 import { markOfWord } from './rating-mark.ts';
-import { readEdgeList } from './read-edge-list.ts';
+import { readCount } from './read-count.ts';
 import { readMeasure } from './read-measure.ts';
+import { agreeing, isImperial, opensWithUnit } from './read-quantity.ts';
 import { readTurns } from './read-turns.ts';
-import { readTolerance } from './read-tolerance.ts';
-import type { Tolerance } from './tolerance-letter.ts';
-import { hasTolerance, spreadBy, takesTolerance, withLateTolerance, withToleranceLetter } from './late-tolerance.ts';
-
-/** What has been read of a rating so far. */
-export interface RatingItems {
-  count: number;
-  quantities: Quantity[];
-  marks: RatingMark[];
-  turns: readonly number[];
-  /** A tolerance written before its value: "±20 % 10 µF". */
-  pending: PendingTolerance | null;
-}
-
-interface PendingTolerance {
-  readonly tolerance: Tolerance;
-  readonly start: number;
-  readonly end: number;
-}
 
 const SEPARATORS = ' \u00A0,/;·|()[]&@-⎓.:⌀';
 
@@ -95,23 +77,6 @@ function readItem(cursor: Cursor, items: RatingItems, bareNumber: Dimension | nu
   return readNamedMeasure(cursor, items, bareNumber) || readWordItem(cursor, items);
 }
 
-/** "±10 %" that stands apart from its value: it belongs to the last one that can have it. */
-function readLooseTolerance(cursor: Cursor, items: RatingItems): boolean {
-  const before = cursor.at;
-  const sign = cursor.text.charAt(cursor.at);
-  const written = sign !== '' && '±+-t'.includes(sign) ? readTolerance(cursor, null) : null;
-  if (written === null || written.unit !== null) {
-    cursor.at = before;
-    return false;
-  }
-  const index = items.quantities.findLastIndex(takesTolerance);
-  const owner = items.quantities[index];
-  if (owner !== undefined) items.quantities[index] = spreadBy(owner, written.tolerance);
-  else if (items.pending === null && !items.quantities.some(hasTolerance)) items.pending = { tolerance: written.tolerance, start: before, end: cursor.at };
-  else cursor.at = before;
-  return cursor.at > before;
-}
-
 function isConditionWord(cursor: Cursor): boolean {
   // A quantity may close with a sign ("5 V⎓3 A", "250V~X2"): what follows a sign is not glued to a letter.
   return cursor.at > 0 && !isWordAt(cursor.text, cursor.at - 1);
@@ -120,66 +85,15 @@ function isConditionWord(cursor: Cursor): boolean {
 function readFuseLetters(cursor: Cursor, items: RatingItems, isSeparate: boolean): boolean {
   const last = items.quantities.at(-1);
   const capacity = !isSeparate && last?.dimension === 'current' ? readBreakingCapacity(cursor.text, cursor.at) : null;
-  if (capacity !== null) return mark(cursor, items, 'breaking capacity', capacity, cursor.at + 1);
+  if (capacity !== null) return addMark(cursor, items, 'breaking capacity', capacity, cursor.at + 1);
   const isFuse = items.marks.some((entry) => entry.kind === 'fuse speed');
   const spaced = isFuse && isSeparate && last?.dimension === 'current' ? readBreakingCapacity(cursor.text, cursor.at) : null;
-  if (spaced !== null) return mark(cursor, items, 'breaking capacity', spaced, cursor.at + 1);
+  if (spaced !== null) return addMark(cursor, items, 'breaking capacity', spaced, cursor.at + 1);
   const behind = isFuse || last?.dimension !== 'current' ? null : readFuseSpeedBehind(cursor.text, cursor.at);
-  if (behind !== null) return mark(cursor, items, 'fuse speed', behind, cursor.at + behind.length);
+  if (behind !== null) return addMark(cursor, items, 'fuse speed', behind, cursor.at + behind.length);
   const isFirst = items.quantities.length === 0 && items.marks.length === 0;
   const speed = isFirst && isSeparate ? readFuseSpeed(cursor.text, cursor.at) : null;
-  return speed === null ? false : mark(cursor, items, 'fuse speed', speed.speed, speed.end);
-}
-
-function mark(cursor: Cursor, items: RatingItems, kind: RatingMark['kind'], text: string, end: number): boolean {
-  items.marks.push({ kind, text, span: spanBetween(cursor, cursor.at, end) });
-  cursor.at = end;
-  return true;
-}
-
-/** Chip sizes in hundredths of an inch, as parts lists put them behind a rating. */
-const CHIP_SIZES: ReadonlySet<string> = new Set(
-  '0201 0402 0603 0805 1206 1210 1218 1808 1812 1825 2010 2220 2225 2512 2728 3920'.split(' '),
-);
-const CELLS = /^\d{1,2}S(\d{1,2}P)?$/;
-
-/** Digits that are no quantity: markings, chip sizes, cells in series, turns, edges of a can. */
-function readNumericItem(cursor: Cursor, items: RatingItems, bareNumber: Dimension | null): boolean {
-  const start = cursor.at;
-  let end = start;
-  while (isWordAt(cursor.text, end)) end += 1;
-  const word = cursor.text.slice(start, end);
-  if (items.quantities.length > 0 && CHIP_SIZES.has(word) && !unitFollows(cursor, end)) return mark(cursor, items, 'word', word, end);
-  if (CELLS.test(word)) return mark(cursor, items, 'word', word, end);
-  const noun = readCountedNoun(cursor.text, start);
-  if (noun !== null) return mark(cursor, items, 'word', noun, start + noun.length);
-  const code = isCapacitorMarking(word, bareNumber) ? readCapacitorCode(word) : null;
-  if (code !== null) {
-    items.quantities.push(quantityOfCapacitorCode(cursor, code, start, word.length));
-    cursor.at = end;
-    return true;
-  }
-  const turns = readTurns(cursor);
-  if (turns !== null) {
-    items.turns = turns;
-    return true;
-  }
-  const edges = readEdgeList(cursor);
-  if (edges === null) return false;
-  items.quantities.push(...edges);
-  return true;
-}
-
-function unitFollows(cursor: Cursor, end: number): boolean {
-  let next = end;
-  while (isSpaceAt(cursor.text, next)) next += 1;
-  return next > end && /^(?:[pnµumkM]?[FHΩVAW]|h|hours|[mkM]?ohms?)(?![A-Za-z])/.test(cursor.text.slice(next, next + 8));
-}
-
-/** "104K" where no resistor is meant: three digits and a tolerance letter glued to them. */
-function isCapacitorMarking(word: string, bareNumber: Dimension | null): boolean {
-  if (bareNumber === 'capacitance') return /^\d{3}[A-Z]$/.test(word);
-  return bareNumber === null && /^\d\d[0-7][JKMZ]$/.test(word);
+  return speed === null ? false : addMark(cursor, items, 'fuse speed', speed.speed, speed.end);
 }
 
 function readMeasures(cursor: Cursor, items: RatingItems, bareNumber: Dimension | null, label: string | null): boolean {
@@ -212,13 +126,6 @@ function addQuantity(cursor: Cursor, items: RatingItems, quantity: Quantity, joi
   if (isSecondWriting) items.quantities[items.quantities.length - 1] = agreeing(cursor, last, quantity);
   else if (toleranced !== null) items.quantities[items.quantities.length - 1] = toleranced;
   else items.quantities.push(withPending(items, quantity));
-}
-
-function withPending(items: RatingItems, quantity: Quantity): Quantity {
-  if (items.pending === null || !takesTolerance(quantity)) return quantity;
-  const { tolerance } = items.pending;
-  items.pending = null;
-  return spreadBy(quantity, tolerance);
 }
 
 /** "RDS(on) = 0.04 Ω", "ESR 12 mΩ", "AC 250 V". */

@@ -37,7 +37,8 @@ function readLeading(cursor: Cursor): number | null {
   const isCapital = text.charAt(times) === 'X' && !isLetterAt(text, times + 1);
   if (isTimes(text, times) || isCapital) {
     const next = afterSpaces(text, times + 1);
-    const opens = isDigitAt(text, next) || text.charAt(next) === '(' || text.charAt(next) === '.' || OPENS_PART.test(text.slice(next, next + 3));
+    const opens =
+      isDigitAt(text, next) || text.charAt(next) === '(' || text.charAt(next) === '.' || OPENS_PART.test(text.slice(next, next + 3));
     if (!opens || text.startsWith('10^', next)) return null;
     cursor.at = times + 1;
     return count;

@@ -118,6 +118,8 @@ export function opensWithUnit(text: string, start: number): boolean {
   const end = endOfLetters(text, start);
   let next = end;
   while (text.charAt(next) === ' ' || text.charAt(next) === '\u00A0') next += 1;
+  // "F1" is a part's name; a unit in front stands apart or is no single letter.
+  if (next === end && end - start === 1 && text.charCodeAt(start) < 128) return false;
   const numeral = UNIT_SPELLINGS.has(text.slice(start, end)) ? scanNumeral(text, next) : null;
   if (numeral === null) return false;
   let behind = numeral.end;

@@ -1,8 +1,8 @@
 import { cursorOn, hasErrors, refusalOf } from './cursor.ts';
 import type { Dimension } from './dimension.ts';
 import type { Quantity, Reading, ReadingRemark, SupplyInput } from './quantity.ts';
+import type { RatingItems } from './rating-found.ts';
 import { readRatingItems } from './rating-items.ts';
-import type { RatingItems } from './rating-items.ts';
 
 /** Above this a direct-current input of a portable supply is not usual, so an unmarked voltage is taken as mains. Common practice. */
 const HIGHEST_USUAL_DC = 60;
