@@ -9,7 +9,11 @@ interface Extent {
 
 type Spot =
   | { readonly kind: 'scalar'; readonly event: ScalarEvent }
-  | { readonly kind: 'map'; readonly keys: ReadonlyMap<string, { readonly key: ScalarEvent; readonly value: Spot }>; readonly isPlain: boolean }
+  | {
+      readonly kind: 'map';
+      readonly keys: ReadonlyMap<string, { readonly key: ScalarEvent; readonly value: Spot }>;
+      readonly isPlain: boolean;
+    }
   | { readonly kind: 'list'; readonly items: readonly Spot[] };
 
 const PARSER_DEPTH = 100;
@@ -25,7 +29,8 @@ export function scalarPlaces(yaml: string): (where: Extract<Whereabouts, { in: '
     const found = root === null ? null : follow(root, where.path);
     if (found === null) return null;
     const { key, value, whole } = found;
-    const event = where.part === 'key' || !whole || value.kind !== 'scalar' || isBlank(value.event) ? (key ?? scalarOf(value)) : value.event;
+    const event =
+      where.part === 'key' || !whole || value.kind !== 'scalar' || isBlank(value.event) ? (key ?? scalarOf(value)) : value.event;
     return event === null ? null : extentOf(yaml, event, whole ? where.span : undefined);
   };
 }

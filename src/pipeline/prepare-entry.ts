@@ -53,8 +53,8 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps)
   findings.push(...(prose?.findings ?? []));
   const { here, elsewhere } = splitByFile(findings, parts);
   const diagnostics = [...placed(source, text, here, entry, steps), ...elsewhere.map(({ file, finding }) => atTop(file, finding))];
-  const sheet = entry === null || derived === null || prose === null ? null : sheetOf(entry, derived, tables, prose, diagnostics);
-  return recorded(source, entry, prose, split.textStart, parts.dependsOn, diagnostics, sheet);
+  const written = entry === null || derived === null || prose === null ? null : sheetOf(entry, derived, tables, prose, diagnostics);
+  return recorded(source, entry, prose, split.textStart, parts.dependsOn, diagnostics, written);
 }
 
 function namesOf(entry: Entry | null, derived: Derived | null, tables: readonly Table[], steps: EntrySteps): NamesInReach | null {
@@ -99,14 +99,16 @@ export function atTop(file: string, finding: Finding): Diagnostic {
   return { file, line, column, endLine: line, endColumn: column, severity, rule, message, ...reasons, answer: null };
 }
 
-function sheetOf(entry: Entry, derived: Derived, tables: readonly Table[], prose: Prose, diagnostics: readonly Diagnostic[]): PreparedSheet {
+/** The sheet and its JSON, which is written once: it is long, and its digest is that of the text. */
+function sheetOf(entry: Entry, derived: Derived, tables: readonly Table[], prose: Prose, diagnostics: readonly Diagnostic[]): { readonly sheet: PreparedSheet; readonly json: string } {
   const body = { entry, derived, tables, placed: prose.placed, html: prose.html, headings: prose.headings, diagnostics };
-  const digest = createHash('sha256').update(JSON.stringify(body)).digest('hex').slice(0, 32);
-  return { ...body, digest };
+  const text = JSON.stringify(body);
+  const digest = createHash('sha256').update(text).digest('hex').slice(0, 32);
+  return { sheet: { ...body, digest }, json: `{"digest":"${digest}",${text.slice(1)}` };
 }
 
-function recorded(source: EntryFile, entry: Entry | null, prose: Prose | null, textStart: number, dependsOn: EntryRecord['dependsOn'], diagnostics: readonly Diagnostic[], sheet: PreparedSheet | null): PreparedEntry {
-  const json = sheet === null ? null : JSON.stringify(sheet);
+function recorded(source: EntryFile, entry: Entry | null, prose: Prose | null, textStart: number, dependsOn: EntryRecord['dependsOn'], diagnostics: readonly Diagnostic[], written: { readonly sheet: PreparedSheet; readonly json: string } | null): PreparedEntry {
+  const { sheet, json } = written ?? { sheet: null, json: null };
   const record: EntryRecord = {
     slug: source.slug,
     file: source.file,
