@@ -1,25 +1,5 @@
-import type { Dimension } from '../../src/units/dimension.ts';
-import type { Field, Spelling } from './spellings.ts';
-
-const resistor = { as: 'rating', bareNumber: 'resistance' } as const;
-const capacitor = { as: 'rating', bareNumber: 'capacitance' } as const;
-const free = { as: 'rating', bareNumber: null } as const;
-const size = { as: 'size' } as const;
-const input = { as: 'supply input' } as const;
-const offers = { as: 'offers' } as const;
-
-function quantity(of: Dimension): Field {
-  return { as: 'quantity', of };
-}
-
-function row(text: string, field: Field, rest: Omit<Spelling, 'text' | 'field' | 'why'> & { readonly why?: string }): Spelling {
-  return { text, field, why: 'common practice', ...rest };
-}
-
-function refused(text: string, field: Field, says: string, at: string, suggests?: string): Spelling {
-  const remark = { severity: 'error' as const, says, at, ...(suggests === undefined ? {} : { suggests }) };
-  return { text, field, remark, why: 'cannot be read one way only' };
-}
+import { capacitor, free, quantity, refused, resistor, row, size } from './spelling.ts';
+import type { Spelling } from './spelling.ts';
 
 const OHMS = [
   '140mohm',
@@ -196,6 +176,20 @@ export const MORE_SPELLINGS: readonly Spelling[] = [
   row('8.35x7.7x4 mm', free, { says: { length: 8.35e-3 } }),
   row('1S2P 10000 mAh 3.7 V', free, { says: { charge: 36000, voltage: 3.7 }, marks: ['1S2P'] }),
 
+  row('Np:Ns 34:4', free, { count: 1 }),
+  row('2×Y1 2.2 nF', free, { count: 2, says: { capacitance: 2.2e-9 }, marks: ['Y1'] }),
+  row('2 in series, 1 MΩ', free, { count: 2, says: { resistance: 1e6 }, marks: ['series'] }),
+  row('±20 % 10 µF', free, { says: { capacitance: [8e-6, 12e-6] } }),
+  row('-20/+80 % 10 µF', free, { says: { capacitance: [8e-6, 18e-6] } }),
+  row('0.1% 10k', resistor, { says: { resistance: [9990, 10010] } }),
+  row('3.15AT 250V', free, { says: { current: 3.15, voltage: 250 }, marks: ['T'] }),
+  row('3.15 A T 250 V', free, { says: { current: 3.15, voltage: 250 }, marks: ['T'] }),
+  row('V_DSS 650 V', free, { says: { voltage: 650 }, marks: [] }),
+  row('⌀8 × 12 mm 25 V', free, { says: { length: 8e-3, voltage: 25 } }),
+  row('18 AWG', free, { marks: ['18 AWG'] }),
+  refused('±20 % 25 V', free, 'is a tolerance without its value', '±20 %'),
+  refused('10µF ±20% ±5%', free, '“±5%” is left over', '±5%'),
+
   refused('140 mL', quantity('resistance'), 'is a volume; a resistance is in', '140 mL', '140 mΩ'),
   refused('12 µH', quantity('capacitance'), 'is an inductance', '12 µH', '12 µF'),
   refused('700V/140mohmm', free, '“mohmm” is no unit', 'mohmm', '140 mΩ'),
@@ -213,79 +207,4 @@ export const MORE_SPELLINGS: readonly Spelling[] = [
   refused('104', capacitor, 'unit missing', '104', '100000 pF, if this is the marking on the part'),
   refused('mm', quantity('length'), 'number missing', 'mm'),
   refused(`5 V ${'x'.repeat(300)}`, free, 'at most 300', `5 V ${'x'.repeat(300)}`),
-
-  row('68 × 52 × 29 mm ± 0.3 mm', size, { millimetres: [68, 52, 29] }),
-  row('132 mm (L) x 52 mm (W) x 22 mm (H)', size, { millimetres: [132, 52, 22], why: 'product page of a 90 W adapter' }),
-  row('D x W x H: 60 x 28.6 x 20 mm', size, { millimetres: [60, 28.6, 20] }),
-  row('60x28.6x20mm (LxWxH)', size, { millimetres: [60, 28.6, 20] }),
-  row('L68 x W52 x H29 mm', size, { millimetres: [68, 52, 29] }),
-  row('6,8 x 5,2 x 2,9 cm', size, { millimetres: [68, 52, 29], remark: { severity: 'note', says: 'decimal comma', at: '6,8' } }),
-  row('62 x 26.8 x 20 mm (2.44 x 1.06 x 0.79 in)', size, {
-    millimetres: [62, 26.8, 20],
-    remark: { severity: 'note', says: 'agree within 2 %', at: '62 x 26.8 x 20 mm (2.44 x 1.06 x 0.79 in)' },
-  }),
-  row('12.5 mm dia x 25 mm', size, { millimetres: [12.5, 25] }),
-  refused('68 × 52 × 29 mm (2.9 × 2.0 × 1.1 in)', size, '68 mm and 2.9 in are 7.7 % apart', '68 × 52 × 29 mm (2.9'),
-  refused('68 x 52 mm', size, 'a box has three edges', '68 x 52 mm'),
-  refused('68x52x29MM', size, '“MM” is no unit', 'MM'),
-  refused('68 × 52 × 29 g', size, 'is a mass', '68'),
-
-  row('12–24 V⎓', input, { says: { voltage: [12, 24] }, waveform: 'DC' }),
-  row('DC 12-24V 10A', input, { says: { voltage: [12, 24], current: 10 }, waveform: 'DC' }),
-  row('5-31 V', input, { says: { voltage: [5, 31] }, waveform: 'DC', remark: { severity: 'note', says: 'DC assumed', at: '5-31 V' } }),
-  row('90/120/220 VAC', input, { says: { voltage: [90, 220] }, waveform: 'AC', why: 'public slides of a 45 W design' }),
-  row('Input: 100-240V~50/60Hz, 1.5A', input, { says: { voltage: [100, 240], current: 1.5 }, waveform: 'AC', hertz: [50, 60] }),
-  row('90 - 265 VAC, 45-65 Hz', input, { says: { voltage: [90, 265] }, waveform: 'AC', hertz: [45, 65] }),
-  row('85 / 230 / 265 V, 47/50/63 Hz', input, { says: { voltage: [85, 265] }, waveform: 'AC', hertz: [47, 50, 63] }),
-  row('100-240 V~ 50/60 Hz 150 VA', input, { says: { voltage: [100, 240], 'apparent power': 150 }, waveform: 'AC' }),
-  row('13.5 VDC', input, { says: { voltage: 13.5 }, waveform: 'DC' }),
-  row('5V⎓3A, 9V⎓2A', input, {
-    says: { voltage: [5, 9], current: 3 },
-    waveform: 'DC',
-    remark: { severity: 'note', says: 'several voltages', at: '5V⎓3A, 9V⎓' },
-  }),
-  refused('50/60 Hz', input, 'needs its voltage', '50/60 Hz'),
-
-  row('5V/9V/12V 3A', offers, {
-    offers: [
-      [5, 3],
-      [9, 3],
-      [12, 3],
-    ],
-  }),
-  row('5/9/15/20 V 3 A', offers, {
-    offers: [
-      [5, 3],
-      [9, 3],
-      [15, 3],
-      [20, 3],
-    ],
-  }),
-  row('3A@5V, 2A@9V', offers, {
-    offers: [
-      [5, 3],
-      [9, 2],
-    ],
-  }),
-  row('5V---3A', offers, { offers: [[5, 3]] }),
-  row('5 V 3 A, PPS 3.3–21 V 5 A', offers, {
-    offers: [
-      [5, 3],
-      [3.3, 21, 5],
-    ],
-  }),
-  row('AVS 15–28 V 140 W', offers, { offers: [[15, 28, 140]] }),
-  row('SPR AVS 9–20 V 3 A / 2.25 A', offers, { offers: [[3, 2.25]] }),
-  row('variable 5-12V 3A; battery 3-12 V 45 W', offers, {
-    offers: [
-      [5, 12, 3],
-      [3, 12, 45],
-    ],
-  }),
-  row('20V/3.25A (100W max)', offers, {
-    offers: [[20, 3.25]],
-    remark: { severity: 'warning', says: '100W max is printed, and the offers reach 65 W', at: '100W max' },
-  }),
-  refused('9V 3A, 5V', offers, 'its current is missing', '5V'),
-  refused('5V 3 A, 140 mL', offers, 'no part of an offer', '140 mL'),
 ];

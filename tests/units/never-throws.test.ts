@@ -9,6 +9,8 @@ import { readQuantity } from '../../src/units/read-quantity.ts';
 import { readRating } from '../../src/units/read-rating.ts';
 import { readSize } from '../../src/units/read-size.ts';
 import { readSupplyInput } from '../../src/units/read-supply-input.ts';
+import { LABEL_SPELLINGS } from './label-spellings.ts';
+import { MORE_LABEL_SPELLINGS } from './more-label-spellings.ts';
 import { MORE_SPELLINGS } from './more-spellings.ts';
 import { SPELLINGS } from './spellings.ts';
 
@@ -50,7 +52,7 @@ function checkReadings(text: string): void {
   expect(typeof canonicalText(text)).toBe('string');
 }
 
-const GOOD = [...SPELLINGS, ...MORE_SPELLINGS].map((spelling) => spelling.text);
+const GOOD = [...SPELLINGS, ...LABEL_SPELLINGS, ...MORE_SPELLINGS, ...MORE_LABEL_SPELLINGS].map((spelling) => spelling.text);
 const PIECES = [
   '±',
   '5',

@@ -6,9 +6,11 @@ import { readQuantity } from '../../src/units/read-quantity.ts';
 import { readRating } from '../../src/units/read-rating.ts';
 import { readSize } from '../../src/units/read-size.ts';
 import { readSupplyInput } from '../../src/units/read-supply-input.ts';
+import { LABEL_SPELLINGS } from './label-spellings.ts';
+import { MORE_LABEL_SPELLINGS } from './more-label-spellings.ts';
 import { MORE_SPELLINGS } from './more-spellings.ts';
+import type { Spelling } from './spelling.ts';
 import { SPELLINGS } from './spellings.ts';
-import type { Spelling } from './spellings.ts';
 
 /** What any of the readers found, on one form. */
 interface Found {
@@ -104,8 +106,8 @@ function checkRemark(spelling: Spelling, remarks: readonly ReadingRemark[]): voi
 }
 
 describe.each([
-  ['spellings seen in the field', SPELLINGS],
-  ['more of the same kind', MORE_SPELLINGS],
+  ['spellings seen in the field', [...SPELLINGS, ...LABEL_SPELLINGS]],
+  ['more of the same kind', [...MORE_SPELLINGS, ...MORE_LABEL_SPELLINGS]],
 ])('%s', (_, spellings) => {
   it.each(spellings.map((spelling) => [spelling.text, spelling.field.as, spelling] as const))('“%s” as %s', (_text, _as, spelling) => {
     const { found: value, remarks } = read(spelling);

@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { readOfferList } from '../../src/usb-pd/offer-list.ts';
 import { nominalPpsVolts, offerWatts } from '../../src/usb-pd/offer-watts.ts';
 import { readOffers } from '../../src/usb-pd/read-offers.ts';
-import { CAPABILITY_SETS } from './word-vectors.ts';
+import { CAPABILITY_SETS } from './capability-sets.ts';
 
 function bodies(text: string): readonly unknown[] {
   const reading = readOffers(text);
   if (!reading.ok) throw new Error(JSON.stringify(reading.remarks));
-  return reading.value.map(({ written: _written, word: _word, ...body }) => body);
+  return reading.value.map((offer) => Object.fromEntries(Object.entries(offer).filter(([key]) => key !== 'written' && key !== 'word')));
 }
 
 function remarksOf(text: string): readonly string[] {
