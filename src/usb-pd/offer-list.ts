@@ -3,19 +3,16 @@ import { cursorOn, hasErrors, isAtEnd, refusalOf, remark, writtenBetween } from 
 import type { Cursor } from '../units/cursor.ts';
 import type { Quantity, ReadingRemark } from '../units/quantity.ts';
 import { readMeasure } from '../units/read-measure.ts';
-import type { OfferBody } from './offer.ts';
-import { bodiesOf, isComplete, isRange } from './offer-draft.ts';
-import type { OfferDraft } from './offer-draft.ts';
+import { addMeasure } from './add-measure.ts';
+import { isComplete, isRange } from './offer-draft.ts';
 import { readKeyword } from './offer-keyword.ts';
-import type { Keyword, NamedKind } from './offer-keyword.ts';
+import type { Keyword } from './offer-keyword.ts';
+import { closeDraft } from './offer-list-state.ts';
+import type { ListState, ReadOffer } from './offer-list-state.ts';
 import { offerOfObject } from './offer-of-object.ts';
-import { offStep } from './offer-steps.ts';
 import { offerWatts } from './offer-watts.ts';
 import { decodeObject } from './power-data-object.ts';
 import { readRawWord } from './raw-word.ts';
-
-/** An offer with how it was written, and the word where one was given. */
-export type ReadOffer = OfferBody & { readonly written: string; readonly word: number | null };
 
 /** All that a text of offers says. `total` is a printed power of the whole port, in watts. */
 export interface OfferList {
@@ -26,18 +23,6 @@ export interface OfferList {
 
 /** Eleven objects with their text are well below this. */
 const LONGEST_LIST = 600;
-
-interface ListState {
-  readonly cursor: Cursor;
-  readonly offers: ReadOffer[];
-  draft: OfferDraft | null;
-  /** Kind announced for the next offer, or for all that follow. */
-  announced: Keyword | null;
-  /** A comma, semicolon or slash stood since the last piece. */
-  isSeparated: boolean;
-  pendingAmps: { readonly amps: number; readonly start: number; readonly end: number } | null;
-  total: Quantity | null;
-}
 
 /** Reads a list of offers with its printed total. Errors are among the remarks. */
 export function readOfferList(text: string): OfferList {
@@ -130,120 +115,6 @@ function addKeyword(state: ListState, keyword: Keyword): boolean {
   closeDraft(state);
   state.announced = keyword;
   return true;
-}
-
-function newDraft(state: ListState, start: number): OfferDraft {
-  const kind: NamedKind | null = state.announced === null || state.announced.kind === 'power limited' ? null : state.announced.kind;
-  const isUnderHeading = state.announced?.isHeading ?? false;
-  if (!isUnderHeading) state.announced = null;
-  return { kind, isUnderHeading, volts: [], amps: [], watts: null, powerLimited: null, start, end: start };
-}
-
-function addMeasure(state: ListState, measure: Quantity, start: number): void {
-  if (measure.dimension === 'voltage') addVolts(state, measure, start);
-  else if (measure.dimension === 'current') addAmps(state, measure, start);
-  else if (measure.dimension === 'power') addWatts(state, measure, start);
-  else
-    remark(
-      state.cursor,
-      'error',
-      `“${measure.written}” is no part of an offer: volts, amperes or watts are expected`,
-      start,
-      state.cursor.at,
-    );
-}
-
-function addVolts(state: ListState, measure: Quantity, start: number): void {
-  const { cursor } = state;
-  const isShared = state.draft !== null && !isComplete(state.draft) && !isRange(state.draft) && state.draft.volts.length > 0;
-  // A current written first ("3 A @ 5 V") waits for this voltage.
-  if (!isShared && (state.draft !== null || state.pendingAmps === null)) closeDraft(state);
-  const draft = state.draft ?? newDraft(state, state.pendingAmps?.start ?? start);
-  state.draft = draft;
-  draft.volts.push(...voltsOf(measure));
-  draft.end = cursor.at;
-  if (state.pendingAmps !== null) draft.amps.push(state.pendingAmps.amps);
-  state.pendingAmps = null;
-}
-
-/** "5/9/15 V" rises like a minimum, typical and maximum, but in a list of offers they are three voltages. */
-function voltsOf(measure: Quantity): { low: number; high: number }[] {
-  const low = measure.low ?? measure.nominal;
-  const high = measure.high ?? measure.nominal;
-  if (!measure.written.includes('/') || low === high) return [{ low, high }];
-  return [low, measure.nominal, high].map((volts) => ({ low: volts, high: volts }));
-}
-
-function addAmps(state: ListState, measure: Quantity, start: number): void {
-  const { draft, cursor } = state;
-  const takesSecond = draft?.kind === 'SPR AVS' || draft?.kind === 'AVS';
-  const amps = [measure.nominal];
-  if (draft === null || (draft.amps.length > 0 && !(takesSecond && draft.amps.length === 1))) {
-    closeDraft(state);
-    const isNamed = state.announced?.kind === 'SPR AVS';
-    if (!isNamed) {
-      state.pendingAmps = { amps: measure.nominal, start, end: cursor.at };
-      return;
-    }
-    state.draft = newDraft(state, start);
-    state.draft.amps.push(...amps);
-    state.draft.end = cursor.at;
-    return;
-  }
-  draft.amps.push(...amps);
-  draft.end = cursor.at;
-}
-
-/** Watts belong to the offer that lacks them, repeat what volts and amperes give, or are the total of the port. */
-function addWatts(state: ListState, measure: Quantity, start: number): void {
-  const { draft, cursor } = state;
-  if (draft !== null && !isComplete(draft)) {
-    draft.watts = measure.nominal;
-    draft.end = cursor.at;
-    return;
-  }
-  const isAnnounced = draft === null && ['AVS', 'EPR AVS', 'SPR AVS'].includes(state.announced?.kind ?? '');
-  if (isAnnounced) {
-    state.draft = { ...newDraft(state, start), watts: measure.nominal, end: cursor.at };
-    return;
-  }
-  const last = draft === null ? undefined : draft.volts.at(-1);
-  const own = last === undefined ? 0 : last.high * (draft?.amps[0] ?? 0);
-  const isTotal = measure.qualifier === 'maximum' || draft === null;
-  if (!isTotal && Math.abs(own - measure.nominal) <= 0.01 * measure.nominal) return;
-  state.total = measure;
-}
-
-function closeDraft(state: ListState): void {
-  const { cursor, draft, pendingAmps } = state;
-  state.draft = null;
-  if (pendingAmps !== null && draft === null) {
-    state.pendingAmps = null;
-    remark(
-      cursor,
-      'error',
-      `“${writtenBetween(cursor, pendingAmps.start, pendingAmps.end)}” is a current without its voltage`,
-      pendingAmps.start,
-      pendingAmps.end,
-    );
-    return;
-  }
-  if (draft === null) return;
-  const written = writtenBetween(cursor, draft.start, draft.end).trim();
-  const isAmongPps = state.offers.at(-1)?.kind === 'PPS';
-  for (const body of bodiesOf(cursor, draft, isAmongPps)) {
-    if (isRepeated(state, body)) continue;
-    const why = offStep(body);
-    if (why !== null) remark(cursor, 'warning', why, draft.start, draft.end);
-    state.offers.push({ ...body, written, word: null });
-  }
-}
-
-/** A tester that prints a word and its meaning says one thing twice. */
-function isRepeated(state: ListState, body: OfferBody): boolean {
-  const last = state.offers.at(-1);
-  const object = last?.word == null ? null : offerOfObject(decodeObject(last.word));
-  return object !== null && JSON.stringify({ ...object, powerLimited: null }) === JSON.stringify({ ...body, powerLimited: null });
 }
 
 function finishList(state: ListState): void {

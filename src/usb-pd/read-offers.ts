@@ -1,7 +1,7 @@
 import { hasErrors } from '../units/cursor.ts';
 import type { Reading } from '../units/quantity.ts';
 import { readOfferList } from './offer-list.ts';
-import type { ReadOffer } from './offer-list.ts';
+import type { ReadOffer } from './offer-list-state.ts';
 
 /**
  * Reads what a port offers: text as labels and testers print it ("5V⎓3A / 9V⎓2.22A", "PPS: 3.3–21 V 5 A", "EPR AVS 15–28 V 140 W"),
