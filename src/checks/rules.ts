@@ -28,8 +28,3 @@ export const RULES: readonly RuleDescription[] = [
     example: id,
   })),
 ];
-
-/** The rule of an id; null where no reader or check of data has it. */
-export function ruleOf(id: string): RuleDescription | null {
-  return RULES.find((rule) => rule.id === id) ?? null;
-}

@@ -4,7 +4,7 @@ import type { Entry } from '../entry/entry.ts';
 type DataPath = Entry['ports'][number]['path'];
 
 /** How the shares of one set of ports are known. */
-export type SetStanding = 'known' | 'implied' | 'missing';
+type SetStanding = 'known' | 'implied' | 'missing';
 
 /** What one port gets in one set: its own share, or a part in a pool named with the others that draw on it. */
 export interface PortShare {

@@ -1,5 +1,5 @@
 import { valueOf } from '../values/from-quantity.ts';
-import { isMissing, type Evidence, type Known, type Value } from '../values/value.ts';
+import type { Evidence, Known, Value } from '../values/value.ts';
 import type { Fact } from '../entry/entry.ts';
 import type { Cell, Column, Row, RowGroup } from './table.ts';
 
@@ -37,11 +37,6 @@ export function numberColumn(id: string, head: string, unit: string | null): Col
 /** Rows without a heading of their own. */
 export function plainGroup(rows: readonly Row[]): RowGroup {
   return { id: 'rows', title: null, glyph: null, rows };
-}
-
-/** How a value came to be known, in one word. */
-export function evidenceWord(known: Known): string {
-  return isMissing(known) ? 'not known' : known.origin.evidence;
 }
 
 /** Whether a value rests, at any depth, on an assumption. */

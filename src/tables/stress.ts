@@ -12,7 +12,7 @@ const TITLE = 'Stress against rating';
 export const stress: TableDeclaration = { id: ID, title: TITLE, build };
 
 /** Ratio at the right end of every bar. */
-export const STRESS_SCALE = 1.1;
+const STRESS_SCALE = 1.1;
 
 function build({ derived }: TableInput): Table | null {
   if (derived.stress.length === 0) return null;

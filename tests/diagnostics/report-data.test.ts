@@ -37,7 +37,9 @@ describe('the report for programs', () => {
 
 describe('the SARIF 2.1.0 log', () => {
   const schema: unknown = JSON.parse(readFileSync(new URL('sarif-schema-2.1.0.json', import.meta.url), 'utf8'));
-  const validate = new Ajv({ strict: false, validateFormats: false, validateSchema: false, unicodeRegExp: false }).compile(withoutDraft(schema));
+  const validate = new Ajv({ strict: false, validateFormats: false, validateSchema: false, unicodeRegExp: false }).compile(
+    withoutDraft(schema),
+  );
 
   test('validates against the published schema, with findings, with an odd file name, and empty', () => {
     const odd = aDiagnostic({ file: 'teardowns/65 W: ä%.md', rule: 'undescribed' });
