@@ -13,7 +13,10 @@ const energy = defineFormula({
   meaning: 'Energy of a capacitor.',
   expression: 'E = \\tfrac{1}{2} C V^{2}',
   output: { tex: 'E', dimension: 'energy', meaning: 'energy', unit: 'J' },
-  inputs: { c: { tex: 'C', dimension: 'capacitance', meaning: 'capacitance', unit: 'µF' }, v: { tex: 'V', dimension: 'voltage', meaning: 'voltage', unit: 'V' } },
+  inputs: {
+    c: { tex: 'C', dimension: 'capacitance', meaning: 'capacitance', unit: 'µF' },
+    v: { tex: 'V', dimension: 'voltage', meaning: 'voltage', unit: 'V' },
+  },
   compute: ({ c, v }) => 0.5 * c * v * v,
   validity: [],
   source: SOURCE,
@@ -21,7 +24,13 @@ const energy = defineFormula({
 });
 
 function example(printed: string, allowance?: FormulaExample['allowance']): FormulaExample {
-  return { source: SOURCE, inputs: { c: '82 µF', v: '389 V' }, printed, kind: 'published', ...(allowance === undefined ? {} : { allowance }) };
+  return {
+    source: SOURCE,
+    inputs: { c: '82 µF', v: '389 V' },
+    printed,
+    kind: 'published',
+    ...(allowance === undefined ? {} : { allowance }),
+  };
 }
 
 describe('a printed example worked again', () => {
@@ -38,12 +47,18 @@ describe('a printed example worked again', () => {
   });
 
   it('an allowance widens the margin and gives its reason', () => {
-    expect(workExample(energy, example('6.3 J', { fraction: 0.02, reason: 'the source rounds the voltage' }))).toMatchObject({ agrees: true, allowance: 'the source rounds the voltage' });
+    expect(workExample(energy, example('6.3 J', { fraction: 0.02, reason: 'the source rounds the voltage' }))).toMatchObject({
+      agrees: true,
+      allowance: 'the source rounds the voltage',
+    });
   });
 
-  it.each(FORMULAS.flatMap((formula) => formula.examples.map((one) => [formula.id, one.printed, formula, one] as const)))('%s: %s agrees on its page', (_, __, formula, one) => {
-    const worked = workExample(formula, one);
-    expect(worked).toMatchObject({ agrees: true });
-    expect(worked.computed).not.toMatch(/NaN|Infinity/);
-  });
+  it.each(FORMULAS.flatMap((formula) => formula.examples.map((one) => [formula.id, one.printed, formula, one] as const)))(
+    '%s: %s agrees on its page',
+    (_, __, formula, one) => {
+      const worked = workExample(formula, one);
+      expect(worked).toMatchObject({ agrees: true });
+      expect(worked.computed).not.toMatch(/NaN|Infinity/);
+    },
+  );
 });

@@ -6,7 +6,8 @@ const FOLDER = new URL('../../../src/checks/examples/', import.meta.url);
 
 describe('the example on a rule’s page', () => {
   it('shows the lines as an author writes them, and tells which are reported', () => {
-    const text = '---\nparts:\n  C1: { rating: 22 µF 400 V } # finding: capacitor-voltage-margin\n---\n\nIt is safe. <!-- finding: safe-as-verdict -->\n';
+    const text =
+      '---\nparts:\n  C1: { rating: 22 µF 400 V } # finding: capacitor-voltage-margin\n---\n\nIt is safe. <!-- finding: safe-as-verdict -->\n';
     expect(exampleLines(text, 'capacitor-voltage-margin').map((line) => [line.number, line.text, line.reported])).toEqual([
       [1, '---', false],
       [2, 'parts:', false],

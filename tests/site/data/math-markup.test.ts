@@ -10,13 +10,16 @@ describe('expressions as MathML', () => {
     expect(markup).toContain('<mi>in</mi>');
   });
 
-  it.each(FORMULAS.map((formula) => [formula.id, formula] as const))('%s is drawn without style attributes, classes or scripts', (_, formula) => {
-    const page = methodPage(formula);
-    for (const markup of [page.expression, page.result.markup, ...page.inputs.map((input) => input.markup)]) {
-      expect(markup).toMatch(/^<math[ >]/);
-      expect(markup).not.toMatch(/\s(?:style|class|href)=|<script/);
-    }
-  });
+  it.each(FORMULAS.map((formula) => [formula.id, formula] as const))(
+    '%s is drawn without style attributes, classes or scripts',
+    (_, formula) => {
+      const page = methodPage(formula);
+      for (const markup of [page.expression, page.result.markup, ...page.inputs.map((input) => input.markup)]) {
+        expect(markup).toMatch(/^<math[ >]/);
+        expect(markup).not.toMatch(/\s(?:style|class|href)=|<script/);
+      }
+    },
+  );
 
   it('a slip in the TeX stops the build', () => {
     expect(() => mathMarkup('\\frac{1', 'block')).toThrow();
