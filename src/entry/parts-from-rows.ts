@@ -58,18 +58,6 @@ export function partsFromRows(rows: readonly PartRow[]): PartsOfSheet {
   return { parts: Object.fromEntries([...groups].map(([stage, group]) => [stage, Object.fromEntries(group)])), findings, lines };
 }
 
-/**
- * A finding about a part that came from the sheet, moved to the part's line there; null for a finding about anything else.
- */
-export function findingInSheet(finding: Finding, sheet: Pick<PartsOfSheet, 'lines'>): Finding | null {
-  if (finding.where.in !== 'data') return null;
-  const [section, stage, key] = finding.where.path;
-  if (section !== 'parts' || typeof stage !== 'string') return null;
-  const first = [...sheet.lines].find(([name]) => name.startsWith(JSON.stringify([stage]).slice(0, -1)))?.[1];
-  const line = typeof key === 'string' ? (sheet.lines.get(lineKey(stage, key)) ?? first) : first;
-  return line === undefined ? null : { ...finding, where: { in: 'file', line, column: 1 } };
-}
-
 function headFindings(rows: readonly PartRow[]): readonly Finding[] {
   const heads = Object.keys(rows[0]?.cells ?? {});
   return heads.flatMap((head) => {

@@ -1,4 +1,4 @@
-import { nearestWord } from './nearest-word.ts';
+import { didYouMean } from './nearest-word.ts';
 
 /**
  * The port that somebody means: its name, its name in other letters, its printed form ("USB-C1", "Port A"), or "A" where
@@ -13,9 +13,11 @@ export function findPort(ports: readonly string[], words: string): string | null
   return only.length === 1 ? (only[0] ?? null) : null;
 }
 
-/** The nearest port name, for "did you mean". */
-export function nearestPort(ports: readonly string[], words: string): string | null {
-  return nearestWord(words, ports);
+/** What to do about a port that is not there: the nearest name, or the names that there are. */
+export function portAdvice(ports: readonly string[], words: string): string {
+  const nearest = didYouMean(words, ports);
+  if (nearest !== null) return nearest;
+  return ports.length === 0 ? 'List the ports of the device under ports.' : `Ports here: ${ports.join(', ')}.`;
 }
 
 function folded(name: string): string {

@@ -2,7 +2,7 @@ import type { DataPath, Finding, Whereabouts } from '../diagnostics/finding.ts';
 import type { Span } from '../units/quantity.ts';
 import { type AllocationKey, readAllocationKey } from './allocation-key.ts';
 import type { Allocation, EntryEvidence } from './entry.ts';
-import { findPort, nearestPort } from './port-names.ts';
+import { findPort, portAdvice } from './port-names.ts';
 import { type KnownPools, readShares } from './read-shares.ts';
 import { listed, namesOf, type ReadingContext } from './reading-context.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
@@ -120,9 +120,8 @@ function groupsOf(context: ReadingContext, row: Row, key: AllocationKey, ports: 
 }
 
 function unknownPort(row: Row, word: string, span: Span, ports: readonly string[]): Finding {
-  const nearest = nearestPort(ports, word);
-  const advice = nearest === null ? { advice: `Ports here: ${ports.join(', ')}.` } : { advice: `Did you mean "${nearest}"?` };
-  return readingFinding('unknown-port', keyPlace(row, span), `There is no port "${word}".`, { ...advice, subject: word });
+  const advice = portAdvice(ports, word);
+  return readingFinding('unknown-port', keyPlace(row, span), `There is no port "${word}".`, { advice, subject: word });
 }
 
 /** Pools that some line names beyond doubt: one power for several ports, or a bracket. */

@@ -1,9 +1,8 @@
 import type { DataPath, Finding } from '../diagnostics/finding.ts';
 import { readDate } from './calendar-date.ts';
 import type { Entry, Part } from './entry.ts';
-import { didYouMean } from './nearest-word.ts';
 import { knownStages } from './part-role.ts';
-import { findPort } from './port-names.ts';
+import { findPort, portAdvice } from './port-names.ts';
 import { readBody } from './read-body.ts';
 import { readClaims } from './read-claims.ts';
 import { readDevice, readSample } from './read-device.ts';
@@ -126,7 +125,7 @@ function portNaming(context: ReadingContext, ports: readonly string[]): PortName
     const names = namesOf(context, text, path).map(({ name, span }) => {
       const port = findPort(ports, name);
       if (port === null) {
-        const advice = didYouMean(name, ports) ?? `Ports here: ${ports.join(', ')}.`;
+        const advice = portAdvice(ports, name);
         context.findings.push(
           readingFinding('unknown-port', atValue(path, span), `There is no port "${name}".`, { advice, subject: name }),
         );

@@ -1,8 +1,7 @@
 import type { DataPath, Whereabouts } from '../diagnostics/finding.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { OnNewPlug, Sharing } from './entry.ts';
-import { didYouMean } from './nearest-word.ts';
-import { findPort } from './port-names.ts';
+import { findPort, portAdvice } from './port-names.ts';
 import { readAllocations } from './read-allocations.ts';
 import { listed, readFact, type ReadingContext, readPlain, written } from './reading-context.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
@@ -34,7 +33,7 @@ export function readSharing(context: ReadingContext, source: EntrySource['sharin
 function knownPort(context: ReadingContext, ports: readonly string[], name: string, where: Whereabouts): string | null {
   const port = findPort(ports, name);
   if (port === null) {
-    const advice = didYouMean(name, ports) ?? `Ports here: ${ports.join(', ')}.`;
+    const advice = portAdvice(ports, name);
     context.findings.push(readingFinding('unknown-port', where, `There is no port "${name}".`, { advice, subject: name }));
   }
   return port;

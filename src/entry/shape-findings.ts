@@ -48,8 +48,9 @@ function unionFaults(issue: Extract<Issue, { code: 'invalid_union' }>, path: Dat
   if (nearest !== undefined && nearest.length > 0) return nearest.flatMap((inner) => faultsOf(inner, path, data));
   const refusals = issue.errors.flat().flatMap(leaves);
   const choices = refusals.flatMap((inner) => (inner.code === 'invalid_value' ? inner.values.map(String) : []));
-  if (choices.length > 0 && typeof value === 'string') return [choiceFault(path, value, choices)];
   const expected = refusals.flatMap((inner) => (inner.code === 'invalid_type' ? [wordFor(inner.expected)] : []));
+  if (choices.length > 0 && (typeof value === 'string' || (typeof value === 'number' && !expected.includes('text'))))
+    return [choiceFault(path, value, choices)];
   return [typeFault(path, value, expected.length > 0 ? expected : ['something else'])];
 }
 
@@ -69,7 +70,7 @@ function typeFault(path: DataPath, value: unknown, expected: readonly string[]):
   if (value === null) return shapeFault(path, `${name(path)} is empty.`, 'Fill it in, or take the line out.');
   if (expected.includes('text') && typeof value === 'number') {
     const message = `${name(path)} is the bare number ${String(value)}; text is wanted here.`;
-    const advice = `Put it in quotes as it stands on the device, or add its unit: "${String(value)}".`;
+    const advice = `Put it in quotes as it was written, zeros included: "${String(value)}"; a quantity needs its unit too.`;
     return { finding: readingFinding('unquoted-number', atValue(path), message, { advice }), remove: path };
   }
   return shapeFault(path, `${name(path)} should be ${[...new Set(expected)].join(' or ')}, and is ${shown(value)}.`);

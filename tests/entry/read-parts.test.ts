@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readReferences } from '../../src/entry/part-references.ts';
-import { findingInSheet, lineKey, partsFromRows } from '../../src/entry/parts-from-rows.ts';
+import { lineKey, partsFromRows } from '../../src/entry/parts-from-rows.ts';
 import { readEntry } from '../../src/entry/read-entry.ts';
 import { readFile, reading } from './reading.ts';
 
@@ -124,18 +124,6 @@ describe('a spreadsheet of parts', () => {
       ['bleed-resistor', 2, 'fitted'],
       ['varistor', 1, 'absent'],
     ]);
-  });
-
-  it('is told of faults in its texts at its own lines', () => {
-    const sheet = partsFromRows([{ line: 7, cells: { stage: 'pfc', reference: 'Q1', role: 'swich' } }]);
-    const frontmatter = {
-      title: 'One',
-      device: { maker: 'A', model: 'B', kind: 'wall charger' },
-      stages: { pfc: 'boost PFC' },
-      parts: sheet.parts,
-    };
-    const { findings } = readEntry({ slug: 'one', file: 'one', frontmatter });
-    expect(findings.map((finding) => findingInSheet(finding, sheet)?.where)).toEqual([{ in: 'file', line: 7, column: 1 }]);
   });
 
   it('is told what is wrong with it, line by line', () => {

@@ -13,7 +13,12 @@ function valuePaths(data: unknown, path: DataPath = []): DataPath[] {
   return Object.entries(data).flatMap(([key, value]) => valuePaths(value, [...path, Array.isArray(data) ? Number(key) : key]));
 }
 
-function extent(yaml: string, path: DataPath, part: 'key' | 'value' = 'value', span?: { readonly start: number; readonly end: number }): string | null {
+function extent(
+  yaml: string,
+  path: DataPath,
+  part: 'key' | 'value' = 'value',
+  span?: { readonly start: number; readonly end: number },
+): string | null {
   const found = scalarPlaces(yaml)({ in: 'data', path, part, ...(span === undefined ? {} : { span }) });
   return found === null ? null : yaml.slice(found.start, found.end);
 }
