@@ -35,7 +35,8 @@ export function formerAddressPages(sheets: readonly CorpusSheet[]): {
       const path = pathOf(written);
       if (path === null) clashes.push({ slug: sheet.slug, written, reason: 'it is not a path that a plain file can stand at' });
       else if (present.has(path)) clashes.push({ slug: sheet.slug, written, reason: 'a present sheet uses this address' });
-      else if (OWN_PAGES.has(path.split('/')[0] ?? '')) clashes.push({ slug: sheet.slug, written, reason: 'the site has pages of its own there' });
+      else if (OWN_PAGES.has(path.split('/')[0] ?? ''))
+        clashes.push({ slug: sheet.slug, written, reason: 'the site has pages of its own there' });
       else claims.set(path, [...(claims.get(path) ?? []), { sheet, written }]);
     }
   }
@@ -45,7 +46,9 @@ export function formerAddressPages(sheets: readonly CorpusSheet[]): {
     const [first] = claimants;
     if (first === undefined) continue;
     if (slugs.size === 1) pages.push({ path, slug: first.sheet.slug, device: `${first.sheet.maker} ${first.sheet.name}` });
-    else for (const { sheet, written } of claimants) clashes.push({ slug: sheet.slug, written, reason: `${String(slugs.size)} sheets claim it` });
+    else
+      for (const { sheet, written } of claimants)
+        clashes.push({ slug: sheet.slug, written, reason: `${String(slugs.size)} sheets claim it` });
   }
   return {
     pages: pages.sort((one, other) => compareText(one.path, other.path)),

@@ -68,7 +68,13 @@ function pageOf(number: string, uses: readonly PartUse[], alike: readonly string
     uses,
     sheetCount: new Set(uses.map((use) => use.sheet.slug)).size,
     ratings,
-    differing: ratings.length < 2 ? [] : ratingDifferences(ratings.map((rating) => rating.written), bareNumber),
+    differing:
+      ratings.length < 2
+        ? []
+        : ratingDifferences(
+            ratings.map((rating) => rating.written),
+            bareNumber,
+          ),
     perhapsSame: alike.map((other) => ({ number: other, address: partAddress(other) })),
   };
 }

@@ -3,7 +3,10 @@
  * compatibility forms of characters. Two spellings with the same remainder are perhaps the same thing; a person decides.
  */
 export function spellingRemainder(text: string): string {
-  return text.normalize('NFKC').toUpperCase().replaceAll(/[^\p{L}\p{N}]/gu, '');
+  return text
+    .normalize('NFKC')
+    .toUpperCase()
+    .replaceAll(/[^\p{L}\p{N}]/gu, '');
 }
 
 /** For each text, the other ones with the same remainder, in the given order. Texts must be distinct. */
@@ -19,7 +22,11 @@ export function perhapsSame(texts: readonly string[]): ReadonlyMap<string, reado
   const others = new Map<string, readonly string[]>();
   for (const group of groups.values()) {
     if (group.length < 2) continue;
-    for (const text of group) others.set(text, group.filter((other) => other !== text));
+    for (const text of group)
+      others.set(
+        text,
+        group.filter((other) => other !== text),
+      );
   }
   return others;
 }

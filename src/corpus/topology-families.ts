@@ -83,7 +83,13 @@ function longestChain(sheets: readonly CorpusSheet[]): readonly FamilyBlock[] {
   return longest.map((kind) => {
     const stage = stageOf(kind);
     const naming = sheets.filter((sheet) => sheet.glyphs.includes(kind)).length;
-    return { kind, name: stage?.name ?? kind.replaceAll('-', ' '), side: stage?.side ?? 'none', meaning: stage?.meaning ?? null, sheets: naming };
+    return {
+      kind,
+      name: stage?.name ?? kind.replaceAll('-', ' '),
+      side: stage?.side ?? 'none',
+      meaning: stage?.meaning ?? null,
+      sheets: naming,
+    };
   });
 }
 
@@ -126,7 +132,5 @@ function connectorsOf(sheets: readonly CorpusSheet[]): readonly { readonly conne
   for (const sheet of sheets) {
     for (const connector of new Set(sheet.ports.map((port) => port.connector))) counts.set(connector, (counts.get(connector) ?? 0) + 1);
   }
-  return [...counts]
-    .map(([connector, count]) => ({ connector, sheets: count }))
-    .sort((one, other) => other.sheets - one.sheets);
+  return [...counts].map(([connector, count]) => ({ connector, sheets: count })).sort((one, other) => other.sheets - one.sheets);
 }

@@ -4,7 +4,11 @@ import { inventedSheet } from './invented-sheet.ts';
 
 it('a former address leads to the sheet, however it was written', () => {
   const { pages, clashes } = formerAddressPages([
-    inventedSheet({ slug: 'lm-q100', name: 'Quadra 100', formerAddresses: ['quadra', '/teardowns/lm-q-100/', '/2019/quadra.html', 'https://former.example/reviews/quadra/index.html'] }),
+    inventedSheet({
+      slug: 'lm-q100',
+      name: 'Quadra 100',
+      formerAddresses: ['quadra', '/teardowns/lm-q-100/', '/2019/quadra.html', 'https://former.example/reviews/quadra/index.html'],
+    }),
   ]);
   expect(pages.map((page) => page.path)).toEqual(['2019/quadra.html', 'quadra', 'reviews/quadra', 'teardowns/lm-q-100']);
   expect(new Set(pages.map((page) => page.slug))).toEqual(new Set(['lm-q100']));
@@ -29,13 +33,19 @@ it('an address that two sheets claim leads nowhere, and both are named', () => {
 });
 
 it('an address in present use is never taken over', () => {
-  const { pages, clashes } = formerAddressPages([inventedSheet({ slug: 'one' }), inventedSheet({ slug: 'two', formerAddresses: ['teardowns/one'] })]);
+  const { pages, clashes } = formerAddressPages([
+    inventedSheet({ slug: 'one' }),
+    inventedSheet({ slug: 'two', formerAddresses: ['teardowns/one'] }),
+  ]);
   expect(pages).toEqual([]);
   expect(clashes).toEqual([{ slug: 'two', written: 'teardowns/one', reason: 'a present sheet uses this address' }]);
 });
 
-it.each(['', '/', '../secret', '/parts/og7014/', 'old?id=4', 'a//b', '.well-known/x', 'old name'])('%j is refused with a reason', (written) => {
-  const { pages, clashes } = formerAddressPages([inventedSheet({ slug: 'one', formerAddresses: [written] })]);
-  expect(pages).toEqual([]);
-  expect(clashes).toMatchObject([{ slug: 'one', written }]);
-});
+it.each(['', '/', '../secret', '/parts/og7014/', 'old?id=4', 'a//b', '.well-known/x', 'old name'])(
+  '%j is refused with a reason',
+  (written) => {
+    const { pages, clashes } = formerAddressPages([inventedSheet({ slug: 'one', formerAddresses: [written] })]);
+    expect(pages).toEqual([]);
+    expect(clashes).toMatchObject([{ slug: 'one', written }]);
+  },
+);

@@ -11,11 +11,29 @@ function volts(nominal: number, origin: Value['origin'] = READ): Value<'voltage'
 }
 
 function ratio(nominal: number, stress: Value): Value<'ratio'> {
-  return { dimension: 'ratio', low: nominal, nominal, high: nominal, significant: 2, origin: { evidence: 'computed', formula: 'voltage-stress-ratio', inputs: { stress } } };
+  return {
+    dimension: 'ratio',
+    low: nominal,
+    nominal,
+    high: nominal,
+    significant: 2,
+    origin: { evidence: 'computed', formula: 'voltage-stress-ratio', inputs: { stress } },
+  };
 }
 
 function row(reference: string, stress: Value<'voltage'>, ofRating: Value<'ratio'>): StressRow {
-  return { references: [reference], role: 'primary-switch', stage: 'main', quantity: 'voltage', stress, rating: volts(650), ratio: ofRating, limit: 0.8, policy: 'invented', verdict: 'within' };
+  return {
+    references: [reference],
+    role: 'primary-switch',
+    stage: 'main',
+    quantity: 'voltage',
+    stress,
+    rating: volts(650),
+    ratio: ofRating,
+    limit: 0.8,
+    policy: 'invented',
+    verdict: 'within',
+  };
 }
 
 const peak = volts(373, { evidence: 'computed', formula: 'mains-peak', inputs: { rms: volts(264) } });
@@ -45,7 +63,13 @@ describe('the formulas behind one sheet', () => {
   });
 
   it('keeps the interval and leaves the trace behind', () => {
-    expect(formulaUses(derived)[0]?.value).toEqual({ dimension: 'voltage', low: 373 * 0.98, nominal: 373, high: 373 * 1.02, significant: 3 });
+    expect(formulaUses(derived)[0]?.value).toEqual({
+      dimension: 'voltage',
+      low: 373 * 0.98,
+      nominal: 373,
+      high: 373 * 1.02,
+      significant: 3,
+    });
   });
 
   it('a value that only served another one says for which', () => {

@@ -3,8 +3,18 @@ import { makerUses } from '../../src/corpus/maker-uses.ts';
 import { inventedPart, inventedSheet } from './invented-sheet.ts';
 
 const sheets = [
-  inventedSheet({ slug: 'a', maker: 'Larkmoor', published: '2026-01-01', parts: [inventedPart({ number: 'OC1' }), inventedPart({ number: 'OC2', role: 'primary-switch' })] }),
-  inventedSheet({ slug: 'b', maker: 'Ostrel', published: '2026-02-01', parts: [inventedPart({ number: 'OC1' }), inventedPart({ number: 'PX9', maker: null })] }),
+  inventedSheet({
+    slug: 'a',
+    maker: 'Larkmoor',
+    published: '2026-01-01',
+    parts: [inventedPart({ number: 'OC1' }), inventedPart({ number: 'OC2', role: 'primary-switch' })],
+  }),
+  inventedSheet({
+    slug: 'b',
+    maker: 'Ostrel',
+    published: '2026-02-01',
+    parts: [inventedPart({ number: 'OC1' }), inventedPart({ number: 'PX9', maker: null })],
+  }),
   inventedSheet({ slug: 'c', maker: 'LARKMOOR', published: '2026-03-01' }),
 ];
 

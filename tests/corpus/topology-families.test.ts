@@ -30,14 +30,22 @@ describe('topology families', () => {
   it('one member is no spread; two have a median', () => {
     const one = inventedSheet({ slug: 'a', densityWPerCm3: 0.6 });
     expect(topologyFamilies([one])[0]?.densityWPerCm3).toBeNull();
-    expect(topologyFamilies([one, inventedSheet({ slug: 'b', densityWPerCm3: 0.8 })])[0]?.densityWPerCm3).toMatchObject({ low: 0.6, high: 0.8, count: 2 });
+    expect(topologyFamilies([one, inventedSheet({ slug: 'b', densityWPerCm3: 0.8 })])[0]?.densityWPerCm3).toMatchObject({
+      low: 0.6,
+      high: 0.8,
+      count: 2,
+    });
   });
 
   it('the controllers of the converters tell platforms apart; the protocol controller is left out', () => {
     const [family] = topologyFamilies([
       inventedSheet({
         slug: 'a',
-        parts: [inventedPart({ number: 'PF62' }), inventedPart({ number: 'LX21' }), inventedPart({ number: 'PX88', role: 'protocol-controller' })],
+        parts: [
+          inventedPart({ number: 'PF62' }),
+          inventedPart({ number: 'LX21' }),
+          inventedPart({ number: 'PX88', role: 'protocol-controller' }),
+        ],
       }),
     ]);
     expect(family?.members[0]?.controllers).toEqual(['PF62', 'LX21']);
@@ -53,12 +61,17 @@ describe('topology families', () => {
 
   it('is named after the blocks that make it, not after those that every adapter has', () => {
     const chains = [
-      ['boost-pfc-llc-half-bridge', ['input-filter', 'rectifier', 'boost-pfc', 'llc-half-bridge', 'secondary-rectifier', 'buck'], 'Boost PFC, LLC half bridge'],
+      [
+        'boost-pfc-llc-half-bridge',
+        ['input-filter', 'rectifier', 'boost-pfc', 'llc-half-bridge', 'secondary-rectifier', 'buck'],
+        'Boost PFC, LLC half bridge',
+      ],
       ['active-clamp-flyback', ['rectifier', 'bulk-capacitor', 'active-clamp-flyback'], 'Active-clamp flyback'],
       ['battery-pack-buck-boost', ['battery-pack', 'buck-boost', 'port-control'], 'Battery pack, buck-boost'],
       ['topology-not-described', [], 'Topology not described'],
     ] as const;
-    for (const [family, glyphs, name] of chains) expect(topologyFamilies([inventedSheet({ slug: 'a', family, glyphs })])[0]?.name).toBe(name);
+    for (const [family, glyphs, name] of chains)
+      expect(topologyFamilies([inventedSheet({ slug: 'a', family, glyphs })])[0]?.name).toBe(name);
   });
 
   it('says in one sentence a block what its makers chose', () => {

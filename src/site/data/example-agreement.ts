@@ -50,7 +50,8 @@ function agreesWithin(computed: number, printed: number, margin: number): boolea
 
 function asRead<D extends Dimension>(formula: Formula, text: string, dimension: D): Quantity<D> {
   const reading = readQuantity(text, dimension);
-  if (!reading.ok) throw new Error(`Formula ${formula.id}: cannot read "${text}": ${reading.remarks.map((remark) => remark.message).join('; ')}`);
+  if (!reading.ok)
+    throw new Error(`Formula ${formula.id}: cannot read "${text}": ${reading.remarks.map((remark) => remark.message).join('; ')}`);
   return reading.value;
 }
 

@@ -32,17 +32,36 @@ interface SourcedRule extends Omit<RulePage, 'source' | 'standing' | 'url'> {
 /** All rules by what they look at, in the order in which an entry meets them. */
 export function ruleGroups(): readonly RuleGroup[] {
   return [
-    { title: 'Reading an entry', about: 'The file, its YAML, its shape and its texts.', rules: READING_RULES.map((rule) => ({ ...plain(rule), source: rule.source, standing: null, url: null })) },
-    { title: 'What the data say', about: 'Numbers against each other, against physics and against published limits.', rules: CHECKS.map(withSource) },
+    {
+      title: 'Reading an entry',
+      about: 'The file, its YAML, its shape and its texts.',
+      rules: READING_RULES.map((rule) => ({ ...plain(rule), source: rule.source, standing: null, url: null })),
+    },
+    {
+      title: 'What the data say',
+      about: 'Numbers against each other, against physics and against published limits.',
+      rules: CHECKS.map(withSource),
+    },
     { title: 'The text', about: 'Links, directives and pictures in the prose.', rules: PROSE_RULES.map(withSource) },
     { title: 'Files and addresses', about: 'The content folder as a whole.', rules: PIPELINE_RULES.map(withSource) },
   ];
 }
 
 function withSource(rule: SourcedRule): RulePage {
-  return { ...plain(rule), source: [rule.source.title, rule.source.section].filter((words) => words !== '').join(', '), standing: rule.source.standing, url: rule.source.url ?? null };
+  return {
+    ...plain(rule),
+    source: [rule.source.title, rule.source.section].filter((words) => words !== '').join(', '),
+    standing: rule.source.standing,
+    url: rule.source.url ?? null,
+  };
 }
 
-function plain({ id, title, severity, why, advice }: Omit<RulePage, 'source' | 'standing' | 'url'>): Omit<RulePage, 'source' | 'standing' | 'url'> {
+function plain({
+  id,
+  title,
+  severity,
+  why,
+  advice,
+}: Omit<RulePage, 'source' | 'standing' | 'url'>): Omit<RulePage, 'source' | 'standing' | 'url'> {
   return { id, title, severity, why, advice };
 }
