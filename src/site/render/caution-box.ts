@@ -12,7 +12,11 @@ export interface Caution {
   /** The value that stands large, where there is one. */
   readonly value: string | null;
   readonly paragraphs: readonly string[];
+  /** The flash stands for mains voltage only; every other caution has the plain sign. */
+  readonly sign: 'flash' | 'plain';
 }
+
+const SIGNS = { flash: 'M12 6.2 9 11.6h3.6L10 16.4', plain: 'M11 7v5.4M11 14.6v1.6' } as const;
 
 const NO_VERDICT = 'A look inside is not a safety test, and nothing here is a verdict of compliance.';
 const MAINS_FIXED =
@@ -27,7 +31,7 @@ const DIRECT_FIXED =
 /** The caution that a device of this kind carries in its fixed place. */
 export function cautionOf(entry: Entry, derived: Derived): Caution {
   if (entry.device.kind === 'power bank' || entry.stages.some((stage) => stage.kind === 'battery-pack')) return lithiumCaution(entry);
-  return isMainsDevice(entry) ? mainsCaution(derived) : { title: 'Current in an opened unit', value: null, paragraphs: [DIRECT_FIXED] };
+  return isMainsDevice(entry) ? mainsCaution(derived) : { title: 'Current in an opened unit', value: null, paragraphs: [DIRECT_FIXED], sign: 'plain' };
 }
 
 /** The box itself: nothing else on a page looks like it. */
@@ -35,7 +39,7 @@ export function cautionBox(caution: Caution): string {
   const value = caution.value === null ? '' : `<p class="caution-value">${caution.value}</p>`;
   return (
     `<aside class="caution" aria-label="Caution">` +
-    `<h3><svg aria-hidden="true" width="22" height="20" viewBox="0 0 22 20"><path d="M11 1.6 20.6 18.6H1.4Z"/><path class="bolt" d="M12 6.2 9 11.6h3.6L10 16.4"/></svg>${escapeText(caution.title)}</h3>` +
+    `<h3><svg aria-hidden="true" width="22" height="20" viewBox="0 0 22 20"><path d="M11 1.6 20.6 18.6H1.4Z"/><path d="${SIGNS[caution.sign]}"/></svg>${escapeText(caution.title)}</h3>` +
     `${value}${caution.paragraphs.map((paragraph) => `<p>${paragraph}</p>`).join('')}</aside>`
   );
 }
@@ -52,7 +56,7 @@ export function isMainsDevice(entry: Entry): boolean {
 function lithiumCaution(entry: Entry): Caution {
   const energy = entry.nameplate.capacity?.energy?.quantity.written ?? null;
   const mains = isMainsDevice(entry) ? [MAINS_FIXED] : [NO_VERDICT];
-  return { title: 'Energy in the cells', value: energy === null ? null : `<span class="q">${escapeText(energy)}</span>`, paragraphs: [LITHIUM_FIXED, ...mains] };
+  return { title: 'Energy in the cells', value: energy === null ? null : `<span class="q">${escapeText(energy)}</span>`, paragraphs: [LITHIUM_FIXED, ...mains], sign: 'plain' };
 }
 
 function mainsCaution(derived: Derived): Caution {
@@ -65,7 +69,7 @@ function mainsCaution(derived: Derived): Caution {
     ? '<span class="q">not known</span>'
     : quantity(bulk.energy, { link: `#${workingAnchor('stored-energy')}` }) + (isMissing(bulk.voltage) ? '' : ` at ${quantity(bulk.voltage)}`);
   const why = isMissing(bulk.energy) ? ` The energy cannot be computed (${escapeText(bulk.energy.reason)}): take it as charged and dangerous.` : '';
-  return { title: 'Stored energy in an opened unit', value, paragraphs: [`${name} ${keeps} after unplugging.${why} ${wayDown(bulk.bleed, bulk.timeToSafe)}`, MAINS_FIXED] };
+  return { title: 'Stored energy in an opened unit', value, paragraphs: [`${name} ${keeps} after unplugging.${why} ${wayDown(bulk.bleed, bulk.timeToSafe)}`, MAINS_FIXED], sign: 'flash' };
 }
 
 /** People wait in minutes: from 100 s on the time is given in them, from two hours on in hours. */

@@ -82,7 +82,7 @@ function ratingWords(part: Part): string {
 }
 
 function makerCell(part: Part): string {
-  if (part.maker === null) return '<td class="faded">not marked</td>';
+  if (part.maker === null) return part.fitting === 'fitted' ? '<td class="faded">not marked</td>' : '<td></td>';
   return `<td><a href="${href(`/makers/${makerAddress(part.maker)}/`)}">${escapeText(part.maker)}</a></td>`;
 }
 

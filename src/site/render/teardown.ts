@@ -65,7 +65,7 @@ function recallNotice({ entry }: PreparedSheet): string {
   const { recall } = entry;
   if (recall === null) return '';
   const link = /^https?:\/\//.test(recall.url) ? `<a href="${escapeText(recall.url)}" rel="noopener">notice of ${escapeText(recall.authority)}</a>` : `notice of ${escapeText(recall.authority)}`;
-  return `<div class="recall">${cautionBox({ title: 'Recalled', value: null, paragraphs: [`${escapeText(recall.hazard)}. See the ${link}, ${escapeText(recall.date)}. Stop using it until you have read it.`] })}</div>`;
+  return `<div class="recall">${cautionBox({ title: 'Recalled', value: null, paragraphs: [`${escapeText(recall.hazard)}. See the ${link}, ${escapeText(recall.date)}. Stop using it until you have read it.`], sign: 'plain' })}</div>`;
 }
 
 function inShortZone({ entry, derived }: PreparedSheet): Part {

@@ -96,10 +96,10 @@ function measuredFields({ entry }: PreparedSheet, rank: Rank | null): readonly F
   const standby = entry.measurements.find((point) => point.subject === 'standby');
   const best = telling(entry.efficiency);
   const line = best?.line?.quantity.written;
-  const label = `${best?.statistic === 'average' ? 'Mean efficiency' : 'Efficiency, top load'}${line === undefined ? '' : `, ${line}`}`;
+  const label = `${best?.statistic === 'average' ? 'Mean efficiency' : 'Efficiency'}${line === undefined ? '' : `, ${line}`}`;
   const at = standby?.conditions['line'];
   return [
-    { label, html: textOr(best?.efficiency?.quantity.written ?? '', 'not measured'), span: 2, size: 'large' },
+    { label, html: textOr(best?.efficiency?.quantity.written ?? '', 'not measured') + (best?.statistic === 'point' ? '<span class="small soft">at highest load</span>' : ''), span: 2, size: 'large' },
     { label: `Standby${at === undefined ? '' : `, ${at}`}`, html: textOr(standby?.value.quantity.written ?? '', 'not measured'), span: 2 },
     { label: 'Rank by W/cm³', html: rank === null ? dash('nothing to rank') : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span>`, span: 2, last: true },
   ];
