@@ -1,4 +1,4 @@
-import { isSpaceAt, isWordAt } from './characters.ts';
+import { isDigitAt, isSpaceAt, isWordAt } from './characters.ts';
 import { foldText } from './fold-text.ts';
 import type { FoldedText } from './fold-text.ts';
 import type { ReadingRemark, Span } from './quantity.ts';
@@ -96,4 +96,19 @@ export function refuseRest(cursor: Cursor, why: string, suggestion: string | nul
   skipSpaces(cursor);
   const tail = writtenBetween(cursor, cursor.at, cursor.text.length).trimEnd();
   remark(cursor, 'error', `“${tail}” is left over: ${why}`, cursor.at, cursor.text.length, suggestion);
+}
+
+/** "AC" or "DC" in front of a number, apart from it or glued as labels print it ("AC100-240V"), a colon after it too. */
+export function takeWaveformPrefix(cursor: Cursor): 'AC' | 'DC' | null {
+  const before = cursor.at;
+  skipSpaces(cursor);
+  const word = cursor.text.slice(cursor.at, cursor.at + 2).toUpperCase();
+  const next = cursor.text.charAt(cursor.at + 2);
+  if ((word === 'AC' || word === 'DC') && (!isWordAt(cursor.text, cursor.at + 2) || isDigitAt(cursor.text, cursor.at + 2)) && next !== '') {
+    cursor.at += 2;
+    takeSign(cursor, ':');
+    return word;
+  }
+  cursor.at = before;
+  return null;
 }

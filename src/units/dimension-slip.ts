@@ -49,6 +49,8 @@ function suggestionFor(quantity: Quantity, expected: Dimension): string | null {
   const isPrefixed = prefix !== '' && !['min', 'mil', 'm²', 'm³', 'mm²', 'mm³'].includes(quantity.unit);
   const candidate = (isPrefixed ? prefix : '') + symbol;
   if (expected === 'length' && !isPrefixed) return null;
+  // Nobody writes millifarads: 12 mm was hardly 12 mF.
+  if (symbol === 'F' && isPrefixed && prefix === 'm') return null;
   const isWritten = UNIT_SPELLINGS.get(candidate)?.some((unit) => unit.dimension === expected) ?? false;
   const number = /^[^\p{L}%°"']*\d/u.exec(quantity.written)?.[0];
   return isWritten && number !== undefined ? `${number.trim()} ${candidate}` : null;

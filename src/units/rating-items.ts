@@ -1,5 +1,5 @@
 import { isDigitAt, isLetterAt, isSpaceAt, isWordAt } from './characters.ts';
-import { hasErrors, isAtEnd, refuseRest, remark, spanBetween, takeSign, takeWord, writtenBetween } from './cursor.ts';
+import { hasErrors, isAtEnd, refuseRest, remark, spanBetween, takeSign, takeWaveformPrefix, writtenBetween } from './cursor.ts';
 import type { Cursor } from './cursor.ts';
 import type { Dimension } from './dimension.ts';
 import { readBreakingCapacity, readFuseSpeed, readFuseSpeedBehind } from './fuse-marking.ts';
@@ -131,8 +131,7 @@ function addQuantity(cursor: Cursor, items: RatingItems, quantity: Quantity, joi
 /** "RDS(on) = 0.04 Ω", "ESR 12 mΩ", "AC 250 V". */
 function readNamedMeasure(cursor: Cursor, items: RatingItems, bareNumber: Dimension | null): boolean {
   const start = cursor.at;
-  const waveform = takeWord(cursor, ['ac', 'dc']);
-  if (waveform !== null) takeSign(cursor, ':');
+  const waveform = takeWaveformPrefix(cursor);
   const label = waveform === null ? readLabel(cursor) : null;
   const turns = label === null ? null : readTurns(cursor);
   if (turns !== null) {
@@ -145,10 +144,9 @@ function readNamedMeasure(cursor: Cursor, items: RatingItems, bareNumber: Dimens
     return false;
   }
   if (waveform === null) return true;
-  const said = waveform === 'ac' ? 'AC' : 'DC';
   items.quantities = items.quantities.map((quantity, index) =>
     index >= from && quantity.waveform === null && (quantity.dimension === 'voltage' || quantity.dimension === 'current')
-      ? { ...quantity, waveform: said }
+      ? { ...quantity, waveform }
       : quantity,
   );
   return true;

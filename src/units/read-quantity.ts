@@ -1,6 +1,17 @@
 import { disagreement } from './agreement.ts';
 import { endOfLetters, isLetterAt } from './characters.ts';
-import { cursorOn, hasErrors, isAtEnd, refusalOf, refuseRest, remark, skipSpaces, takeSign, takeWord } from './cursor.ts';
+import {
+  cursorOn,
+  hasErrors,
+  isAtEnd,
+  refusalOf,
+  refuseRest,
+  remark,
+  skipSpaces,
+  takeSign,
+  takeWaveformPrefix,
+  takeWord,
+} from './cursor.ts';
 import type { Cursor } from './cursor.ts';
 import { readCapacitorCode } from './digit-code.ts';
 import { dimensionSlip } from './dimension-slip.ts';
@@ -51,8 +62,7 @@ function readWhole(cursor: Cursor, dimension: Dimension, options: QuantityOption
   if (coded !== null) return coded;
   skipSpaces(cursor);
   const takesWaveform = dimension === 'voltage' || dimension === 'current';
-  const waveform = takesWaveform ? takeWord(cursor, ['ac', 'dc']) : null;
-  if (waveform !== null) takeSign(cursor, ':');
+  const waveform = takesWaveform ? takeWaveformPrefix(cursor) : null;
   skipSpaces(cursor);
   const label = readLabel(cursor);
   const found = readOne(cursor, dimension, options);
@@ -60,7 +70,7 @@ function readWhole(cursor: Cursor, dimension: Dimension, options: QuantityOption
   const agreed = readSecondWriting(cursor, found, dimension);
   skipSpaces(cursor);
   if (!isAtEnd(cursor) && !hasErrors(cursor.remarks)) refuseRest(cursor, `one quantity was expected after “${agreed.written}”`);
-  const said = waveform === null || agreed.waveform !== null ? {} : ({ waveform: waveform === 'ac' ? 'AC' : 'DC' } as const);
+  const said = waveform === null || agreed.waveform !== null ? {} : { waveform };
   return { ...agreed, ...said, ...(label === null ? {} : { label }) };
 }
 

@@ -27,7 +27,8 @@ export function readSize(text: string): Reading<Size> {
   return { ok: true, value: kept, remarks: cursor.remarks };
 }
 
-const HEADING = /^\s*(?:size|dimensions?|dim\.?)?\s*:?\s*(?:\(?[LWHDT]\s*[x×*/]\s*[LWHDT]\s*[x×*/]\s*[LWHDT]\)?\s*[:=]?\s*)?/i;
+const HEADING =
+  /^\s*(?:size|dimensions?|dim\.?)?\s*:?\s*(?:(?:approx|approximately|about|circa|ca)\.?\s+|[~≈]\s*)?(?:\(?[LWHDT]\s*[x×*/]\s*[LWHDT]\s*[x×*/]\s*[LWHDT]\)?\s*[:=]?\s*)?/i;
 
 function skipHeading(cursor: Cursor): void {
   cursor.at = HEADING.exec(cursor.text)?.[0].length ?? 0;

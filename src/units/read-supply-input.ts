@@ -7,7 +7,18 @@ import { readRatingItems } from './rating-items.ts';
 /** Above this a direct-current input of a portable supply is not usual, so an unmarked voltage is taken as mains. Common practice. */
 const HIGHEST_USUAL_DC = 60;
 
-const EXPECTED_WORDS: ReadonlySet<string> = new Set(['input', 'rated', 'mains', 'supply', 'phase', 'single-phase', 'universal']);
+const EXPECTED_WORDS: ReadonlySet<string> = new Set([
+  'input',
+  'rated',
+  'mains',
+  'supply',
+  'phase',
+  'single-phase',
+  'universal',
+  'i',
+  'ii',
+  'iii',
+]);
 const EXPECTED_DIMENSIONS: ReadonlySet<Dimension> = new Set(['voltage', 'frequency', 'current', 'power', 'apparent power'] as const);
 
 /** Reads a supply input as a nameplate prints it: "100-240 V~ 50/60 Hz 1.8 A", "DC 12-24V 10A", "90/120/220 VAC". Never throws. */

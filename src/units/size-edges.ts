@@ -55,10 +55,16 @@ export function readEdges(cursor: Cursor): Edges | null {
   return { lengths: asLengths(cursor, written, last), diameterAt };
 }
 
+const EDGE_WORDS = ['length', 'width', 'height', 'depth'];
+/** A comma separates only before a named edge: "⌀12.5 mm, height 25 mm". */
+const NAMED_EDGE = /^,\s*(?:length|width|height|depth|[LWHD]\s*\d)/i;
+
 /** "⌀", "dia", or an edge letter such as "L" right before the number; true for a diameter. */
 function readEdgeMark(cursor: Cursor): boolean {
   skipSpaces(cursor);
   if (takeSign(cursor, '⌀') || takeWord(cursor, ['diameter', 'dia']) !== null) return true;
+  if (takeWord(cursor, EDGE_WORDS) !== null) takeSign(cursor, ':');
+  skipSpaces(cursor);
   const letter = cursor.text.charAt(cursor.at);
   let next = cursor.at + 1;
   while (isSpaceAt(cursor.text, next) || '=:'.includes(cursor.text.charAt(next) || ' .')) next += 1;
@@ -92,7 +98,8 @@ function takeSeparator(cursor: Cursor): boolean {
   const before = cursor.at;
   skipSpaces(cursor);
   const sign = cursor.text.charAt(cursor.at);
-  if (sign !== '' && '×xX*·-/'.includes(sign)) cursor.at += 1;
+  const isNamed = NAMED_EDGE.test(cursor.text.slice(cursor.at, cursor.at + 16));
+  if (isNamed || (sign !== '' && '×xX*·-/'.includes(sign))) cursor.at += 1;
   else if (takeWord(cursor, ['by']) === null) return false;
   skipSpaces(cursor);
   const opens = isDigitAt(cursor.text, cursor.at) || '.⌀LWHDTlwhdt'.includes(cursor.text.charAt(cursor.at) || ' ');

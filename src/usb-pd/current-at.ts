@@ -20,7 +20,9 @@ export function currentAt(offer: OfferBody, volts: number): number | null {
       return Math.abs(offer.volts - volts) < 0.025 ? offer.amps : null;
     case 'PPS':
       if (!isWithin(volts, offer.minVolts, offer.maxVolts)) return null;
-      return offer.powerLimited === true ? Math.min(offer.amps, stepsDown((nominalPpsVolts(offer.maxVolts) * offer.amps) / volts)) : offer.amps;
+      return offer.powerLimited === true
+        ? Math.min(offer.amps, stepsDown((nominalPpsVolts(offer.maxVolts) * offer.amps) / volts))
+        : offer.amps;
     case 'EPR AVS':
       return isWithin(volts, offer.minVolts, offer.maxVolts) ? Math.min(EPR_AVS_AMPS, stepsDown(offer.watts / volts)) : null;
     case 'SPR AVS':

@@ -14,6 +14,8 @@ import { offerWatts } from './offer-watts.ts';
 import { decodeObject } from './power-data-object.ts';
 import { readRawWord } from './raw-word.ts';
 
+export type { ReadOffer } from './offer-list-state.ts';
+
 /** All that a text of offers says. `total` is a printed power of the whole port, in watts. */
 export interface OfferList {
   readonly offers: readonly ReadOffer[];

@@ -42,7 +42,8 @@ export function supplies<O extends OfferBody>(offers: readonly O[], need: PowerN
   if (wanted !== null) return answer(wanted, need, '', cable);
   const lacking = lack(need);
   const otherwise = best(fallbacks(offers, need, cable));
-  if (otherwise === null) return { watts: 0, offer: null, volts: null, isMet: false, reason: `${lacking}, and nothing that it can fall to` };
+  if (otherwise === null)
+    return { watts: 0, offer: null, volts: null, isMet: false, reason: `${lacking}, and nothing that it can fall to` };
   return answer(otherwise, need, `${lacking}, falls to `, cable);
 }
 
