@@ -27,7 +27,10 @@ function installedNode() {
 }
 
 function runUnder(node) {
-  var child = require('child_process').spawn(node, [MAIN].concat(process.argv.slice(2)), { stdio: 'inherit' });
+  var child = require('child_process').spawn(node, [__filename].concat(process.argv.slice(2)), {
+    stdio: 'inherit',
+    env: Object.assign({}, process.env, { SEAMLINE_HANDED_OVER: '1' })
+  });
   var signals = ['SIGINT', 'SIGTERM', 'SIGHUP'];
   signals.forEach(function (signal) {
     // A terminal sends its signals to both; others reach this process alone, so they are passed on.
@@ -49,12 +52,15 @@ function runUnder(node) {
 }
 
 if (isNewEnough(process.version)) {
+  // Keeps the compiled form of the program between runs; half of a run that has nothing to do was compiling.
+  require('module').enableCompileCache();
   import(url.pathToFileURL(MAIN).href).catch(function (error) {
     process.stderr.write('seamline could not be started: ' + String(error && error.message).split('\n')[0] + '\n');
     process.exitCode = 1;
   });
 } else {
-  var node = installedNode();
+  // Handed over once already: the Node that came with the package is too old itself.
+  var node = process.env.SEAMLINE_HANDED_OVER === '1' ? null : installedNode();
   if (node === null) {
     process.stderr.write(
       'seamline needs Node ' + NEEDED.join('.') + ' or newer; this is ' + process.version + ', and no newer one came with the package for ' +

@@ -1,6 +1,11 @@
+import { enableCompileCache } from 'node:module';
 import { parentPort, workerData } from 'node:worker_threads';
-import { OWN_STEPS } from './own-steps.ts';
-import { prepareAndWrite, type WorkerAnswer, type WorkerOrder } from './prepare-many.ts';
+import type { WorkerAnswer, WorkerOrder } from './prepare-many.ts';
+
+// A worker compiles for itself; with the cache it reads what the last run compiled. So it is asked for first.
+enableCompileCache();
+const { OWN_STEPS } = await import('./own-steps.ts');
+const { prepareAndWrite } = await import('./prepare-many.ts');
 
 // Given by the thread that starts this one.
 const { prepared } = workerData as { readonly prepared: string };
