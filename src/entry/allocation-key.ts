@@ -7,7 +7,7 @@ export interface AllocationKey {
   readonly ordered: boolean;
 }
 
-export interface PortWord {
+interface PortWord {
   readonly word: string;
   readonly span: Span;
 }

@@ -2,7 +2,7 @@ import type { DataPath } from '../diagnostics/finding.ts';
 import type { Size, SupplyInput } from '../units/quantity.ts';
 import type { EntryEvidence, Fact, PowerAtInput, PrintedCapacity } from './entry-facts.ts';
 
-export type DeviceKind = 'wall charger' | 'desktop charger' | 'car charger' | 'power bank' | 'open frame supply' | 'wireless charger';
+type DeviceKind = 'wall charger' | 'desktop charger' | 'car charger' | 'power bank' | 'open frame supply' | 'wireless charger';
 
 export interface Device {
   readonly maker: string;
@@ -51,7 +51,7 @@ export interface Nameplate {
 
 /** What a size or a volume includes. */
 export type SizeBasis = 'cased' | 'board';
-export type ProngState = 'folded' | 'removed' | 'included' | 'none';
+type ProngState = 'folded' | 'removed' | 'included' | 'none';
 
 export interface Body {
   readonly size: { readonly size: Size; readonly evidence: EntryEvidence; readonly path: DataPath } | null;

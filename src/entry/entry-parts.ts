@@ -22,7 +22,7 @@ export interface Stage {
   readonly path: DataPath;
 }
 
-export type Fitting = 'fitted' | 'not fitted' | 'absent' | 'unknown';
+type Fitting = 'fitted' | 'not fitted' | 'absent' | 'unknown';
 
 /** One identified part, or several equal ones named in one key. */
 export interface Part {

@@ -34,6 +34,8 @@ export interface Port {
 export interface Share {
   readonly ports: readonly string[];
   readonly power: Quantity<'power'>;
+  /** How this power is known, where the author says so beside it: "65 W measured + 30 W printed". The row's evidence where left out. */
+  readonly evidence?: EntryEvidence;
 }
 
 /** The shares of one set of ports in use. `order` is the order of plugging, only where the author says it matters. */

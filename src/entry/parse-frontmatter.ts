@@ -6,7 +6,7 @@ import { refusedFeatures } from './refused-features.ts';
 import { syntaxFindings } from './syntax-findings.ts';
 
 /** Longest file that is read, in UTF-16 units. */
-export const LONGEST_FILE = 256 * 1024;
+const LONGEST_FILE = 256 * 1024;
 
 /** Deepest nesting that the parser follows before it gives up; entries are refused long before. */
 const PARSER_DEPTH = 100;

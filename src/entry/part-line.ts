@@ -5,7 +5,7 @@ import type { EntryEvidence, Part } from './entry.ts';
 import { readReferences } from './part-references.ts';
 import type { EntrySource } from './schema.ts';
 
-export type PartsSource = Exclude<NonNullable<EntrySource['parts']>, string>;
+type PartsSource = Exclude<NonNullable<EntrySource['parts']>, string>;
 export type PartFields = Exclude<PartsSource[string][string], string>;
 
 /** Words that stand in the place of a part. */

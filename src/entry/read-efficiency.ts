@@ -66,12 +66,7 @@ function readRun(context: ReadingContext, run: Run, path: DataPath, portOf: Port
 }
 
 /** A line with its frequency: "230 V 50 Hz"; the voltage is what counts. */
-export function readLine(
-  context: ReadingContext,
-  text: string | undefined,
-  path: DataPath,
-  evidence: EntryEvidence,
-): Fact<'voltage'> | null {
+function readLine(context: ReadingContext, text: string | undefined, path: DataPath, evidence: EntryEvidence): Fact<'voltage'> | null {
   if (text === undefined) return null;
   const withoutFrequency = text.replace(/[\s,/]+\d+(?:[.,]\d+)?\s*Hz\b/iu, (piece) => ' '.repeat(piece.length)).trimEnd();
   return readFact(context, { text: withoutFrequency, path, evidence }, 'voltage');

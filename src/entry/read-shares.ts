@@ -1,8 +1,8 @@
 import type { DataPath, Finding } from '../diagnostics/finding.ts';
-import type { Quantity } from '../units/quantity.ts';
 import type { Share } from './entry.ts';
 import { readPlain, type ReadingContext } from './reading-context.ts';
 import { atValue, readingFinding } from './reading-rules.ts';
+import { splitEvidence } from './split-evidence.ts';
 
 /** Sets of ports that are known to draw on one pool, from other lines of the same entry. */
 export type KnownPools = readonly (readonly string[])[];
@@ -34,20 +34,25 @@ export function readShares(
   return null;
 }
 
-function share(ports: readonly string[], power: Quantity<'power'> | undefined): Share {
+/** A power with the evidence that stands beside it. */
+type ReadPower = Omit<Share, 'ports'>;
+
+function share(ports: readonly string[], power: ReadPower | undefined): Share {
   // Callers pass as many powers as groups; a power that is not there would be a fault of this file.
   if (power === undefined) throw new RangeError('an allocation without a power');
-  return { ports, power };
+  return { ports, ...power };
 }
 
 function readPowers(
   context: ReadingContext,
   text: string,
   place: { readonly path: DataPath; readonly shift: number },
-): readonly Quantity<'power'>[] | null {
-  const powers = [...text.matchAll(/[^+]+/gu)].map((piece) => {
+): readonly ReadPower[] | null {
+  const powers = [...text.matchAll(/[^+]+/gu)].map((piece): ReadPower | null => {
     const lead = piece[0].length - piece[0].trimStart().length;
-    return readPlain(context, piece[0].trim(), 'power', place.path, place.shift + piece.index + lead);
+    const { text: written, evidence } = splitEvidence(piece[0].trim());
+    const power = readPlain(context, written, 'power', place.path, place.shift + piece.index + lead);
+    return power === null ? null : { power, ...(evidence === null ? {} : { evidence }) };
   });
   const read = powers.filter((power) => power !== null);
   if (read.length === powers.length && read.length > 0) return read;
@@ -69,7 +74,7 @@ function throughPool(ports: readonly string[], count: number, pools: KnownPools)
 
 function mismatch(
   groups: readonly (readonly string[])[],
-  powers: readonly Quantity<'power'>[],
+  powers: readonly ReadPower[],
   value: string,
   place: { readonly path: DataPath; readonly shift: number },
 ): Finding {

@@ -52,9 +52,18 @@ export function readAnyFact<D extends Dimension>(
   dimensions: readonly D[],
 ): Fact<D> | null {
   if (written === null) return null;
-  const { text } = splitEvidence(written.text);
-  const fitting = dimensions.find((dimension) => readQuantity(text, dimension).ok) ?? dimensions[0];
-  return fitting === undefined ? null : readFact(context, written, fitting);
+  const { text, evidence } = splitEvidence(written.text);
+  let refused: readonly ReadingRemark[] | null = null;
+  for (const dimension of dimensions) {
+    const reading = readQuantity(text, dimension);
+    if (reading.ok) {
+      reportRemarks(context, reading.remarks, written.path);
+      return { quantity: reading.value, evidence: evidence ?? written.evidence, path: written.path };
+    }
+    refused ??= reading.remarks;
+  }
+  reportRemarks(context, refused ?? [], written.path);
+  return null;
 }
 
 /** Reads a quantity without evidence of its own, such as a share. `shift` is where `text` starts in the value at `path`. */

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { note, reading, words } from './schema-text.ts';
 
-export const CLAIM_SCHEMA = z
+const CLAIM_SCHEMA = z
   .strictObject({
     of: words('What is claimed.', 'power density', 'average efficiency', 'no-load power', 'turns'),
     value: reading('The claimed value as stated.', '30 W/in³', '"> 94 %"'),

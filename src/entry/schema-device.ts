@@ -1,14 +1,7 @@
 import { z } from 'zod';
 import { note, words } from './schema-text.ts';
 
-export const DEVICE_KINDS = [
-  'wall charger',
-  'desktop charger',
-  'car charger',
-  'power bank',
-  'open frame supply',
-  'wireless charger',
-] as const;
+const DEVICE_KINDS = ['wall charger', 'desktop charger', 'car charger', 'power bank', 'open frame supply', 'wireless charger'] as const;
 
 export const DEVICE_SCHEMA = z
   .strictObject({

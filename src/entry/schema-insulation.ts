@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { evidenceWord, note, oneOrMore, reading, words, yesOrNo } from './schema-text.ts';
 
-export const INSULATION_PLACE_SCHEMA = z
+const INSULATION_PLACE_SCHEMA = z
   .strictObject({
     between: words('What is kept apart.', 'primary and secondary').optional(),
     kind: z.enum(['functional', 'basic', 'supplementary', 'reinforced']).optional().describe('Kind of insulation that the place must be.'),

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { note, words } from './schema-text.ts';
 
-export const LOG_SCHEMA = z
+const LOG_SCHEMA = z
   .strictObject({
     file: words('Name of the file beside the entry.', 'c1-100w.csv'),
     columns: z

@@ -14,7 +14,7 @@ const CONDITIONS = {
   note: note(),
 };
 
-export const EFFICIENCY_RUN_SCHEMA = z
+const EFFICIENCY_RUN_SCHEMA = z
   .strictObject({
     ...CONDITIONS,
     of: words('Stage it belongs to, where it is not the whole device.', 'pfc').optional(),
@@ -33,7 +33,7 @@ export const EFFICIENCY_RUN_SCHEMA = z
   })
   .describe('One run of efficiency points under the same conditions.');
 
-export const POINT_SCHEMA = z
+const POINT_SCHEMA = z
   .strictObject({
     ...CONDITIONS,
     value: reading('What was measured.', '42 mW', '< 30 mW'),

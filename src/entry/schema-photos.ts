@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { evidenceWord, note, reading, words } from './schema-text.ts';
 
-export const PHOTO_SCHEMA = z
+const PHOTO_SCHEMA = z
   .strictObject({
     file: words('Name of the file beside the entry.', 'board-top.jpg'),
     alt: words('What can be seen, for those who do not see it.'),

@@ -2,9 +2,9 @@ import { z } from 'zod';
 import { evidenceWord, note, oneOrMore, reading, words } from './schema-text.ts';
 import { POWER_BY_INPUT_SCHEMA } from './schema-nameplate.ts';
 
-export const CONNECTORS = ['USB-C', 'USB-A', 'barrel', 'captive cable', 'wireless'] as const;
+const CONNECTORS = ['USB-C', 'USB-A', 'barrel', 'captive cable', 'wireless'] as const;
 
-export const PORT_SCHEMA = z
+const PORT_SCHEMA = z
   .strictObject({
     'same as': words('A port that this one equals; what else stands here differs from it.', 'C1').optional(),
     connector: z.enum(CONNECTORS).optional().describe('Connector of the port.'),

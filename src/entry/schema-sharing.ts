@@ -3,7 +3,7 @@ import { evidenceWord, note, oneOrMore, reading, words } from './schema-text.ts'
 
 const NEW_PLUG = z.enum(['keeps', 'dips', 'drops', 'not tested']);
 
-export const ALLOCATION_SCHEMA = z
+const ALLOCATION_SCHEMA = z
   .strictObject({
     shares: reading('One power a port, in the order of the key.', '65 W + 30 W'),
     order: oneOrMore('Order of plugging, where it matters.', '[C1, C2]').optional(),

@@ -19,7 +19,7 @@ const STAGE_FIELDS = z.strictObject({
 });
 
 /** Stage object: the fixed fields, and every parameter that some stage declares. Which of them fit is checked per stage. */
-export const STAGE_SCHEMA = z.strictObject({ ...PARAMETERS, ...STAGE_FIELDS.shape }).describe('One block of the power path.');
+const STAGE_SCHEMA = z.strictObject({ ...PARAMETERS, ...STAGE_FIELDS.shape }).describe('One block of the power path.');
 
 export const STAGES_SCHEMA = z
   .record(z.string().min(1), z.union([z.string().min(1), STAGE_SCHEMA]))

@@ -4,7 +4,7 @@ import type { RoleId } from '../roles/role.ts';
 /** Kebab-case id of a topology block, equal to its file stem in this folder. */
 export type StageKind = string;
 
-export interface StageParameter {
+interface StageParameter {
   /** Word in the entry: "bus", "Lr", "frequency". */
   readonly key: string;
   readonly dimension: Dimension;
