@@ -8,6 +8,8 @@ import { UNIT_SPELLINGS } from './unit-table.ts';
 const TOLERANCED: ReadonlySet<Dimension> = new Set(['resistance', 'capacitance', 'inductance'] as const);
 /** No part is sold with a wider symmetric tolerance; a larger percentage is something else. */
 const WIDEST = 0.3;
+/** The tolerances that passive parts are sold with, percent (IEC 60062 letters B to M): behind a value they mean nothing else. */
+const CUSTOMARY_PERCENT: ReadonlySet<number> = new Set([0.1, 0.25, 0.5, 1, 2, 5, 10, 20]);
 
 /** Whether a quantity is of a kind that has a tolerance and has none yet. */
 export function takesTolerance(quantity: Quantity): boolean {
@@ -31,8 +33,10 @@ export function withLateTolerance(cursor: Cursor, owner: Quantity, given: Quanti
   const isPlain =
     given.dimension === 'ratio' && given.unit === '%' && given.bound === 'value' && given.low === given.high && given.label === undefined;
   if (!isPlain || given.nominal <= 0 || given.nominal > WIDEST || !takesTolerance(owner)) return null;
-  const message = `${given.written} is read as the tolerance of ${owner.written}`;
-  cursor.remarks.push({ severity: 'note', message, suggestion: `±${given.written}`, span: given.span });
+  if (!CUSTOMARY_PERCENT.has(Number((given.nominal * 100).toPrecision(12)))) {
+    const message = `${given.written} is read as the tolerance of ${owner.written}`;
+    cursor.remarks.push({ severity: 'note', message, suggestion: `±${given.written}`, span: given.span });
+  }
   return spreadBy(owner, { kind: 'fraction', below: given.nominal, above: given.nominal });
 }
 

@@ -4,7 +4,14 @@ import { placeProse } from '../../src/markdown/place-prose.ts';
 import { renderProse } from '../../src/markdown/render-prose.ts';
 import type { Value } from '../../src/values/value.ts';
 
-const density: Value = { dimension: 'power density', low: 9.7e5, nominal: 9.8e5, high: 9.9e5, significant: 2, origin: { evidence: 'measured', written: '0.98 W/cm³', at: 'body' } };
+const density: Value = {
+  dimension: 'power density',
+  low: 9.7e5,
+  nominal: 9.8e5,
+  high: 9.9e5,
+  significant: 2,
+  origin: { evidence: 'measured', written: '0.98 W/cm³', at: 'body' },
+};
 
 const names: NamesInReach = {
   values: { density, mass: { missing: true, reason: 'the mass is not given', needs: ['mass'] } },
@@ -23,7 +30,11 @@ function prose(text: string, startOffset = 0): ReturnType<typeof renderProse> {
 
 /** The words of the page, entities read back. */
 function words(html: string): string {
-  return html.replace(/<[^>]*>/g, '').replaceAll('&#x3C;', '<').replaceAll('&#x26;', '&').trim();
+  return html
+    .replace(/<[^>]*>/g, '')
+    .replaceAll('&#x3C;', '<')
+    .replaceAll('&#x26;', '&')
+    .trim();
 }
 
 function rules(text: string): string[] {
@@ -32,8 +43,27 @@ function rules(text: string): string[] {
 
 describe('what the trade writes comes out as written', () => {
   test.each([
-    '100~240V~50/60Hz', '100-240 V~ 50/60 Hz 1.8 A', '2.9" x 2.9"', '3.3--21V', '5V:3A', '12:30', '1:N', 'ratio 35:4:4', '5 V⎓3 A...', 'a -- b "c" \'d\'',
-    'Q1:Q2', '20V:5A:100W', 'see:this', 'C1:65W+C2:30W', 'ends with a colon:', '::', ':-)', '12:30[am]x', '68*52*29mm', '68 * 52 * 29 mm', '4*470µF',
+    '100~240V~50/60Hz',
+    '100-240 V~ 50/60 Hz 1.8 A',
+    '2.9" x 2.9"',
+    '3.3--21V',
+    '5V:3A',
+    '12:30',
+    '1:N',
+    'ratio 35:4:4',
+    '5 V⎓3 A...',
+    'a -- b "c" \'d\'',
+    'Q1:Q2',
+    '20V:5A:100W',
+    'see:this',
+    'C1:65W+C2:30W',
+    'ends with a colon:',
+    '::',
+    ':-)',
+    '12:30[am]x',
+    '68*52*29mm',
+    '68 * 52 * 29 mm',
+    '4*470µF',
   ])('%s', (text) => {
     expect(words(prose(text).html)).toBe(text);
   });
@@ -49,7 +79,9 @@ describe('what the trade writes comes out as written', () => {
 
   test('stars between digits are kept and remarked on', () => {
     const { findings } = prose('The shell is 68*52*29mm.', 100);
-    expect(findings).toMatchObject([{ rule: 'prose-star-between-digits', severity: 'warning', where: { in: 'text', start: 114, end: 119 } }]);
+    expect(findings).toMatchObject([
+      { rule: 'prose-star-between-digits', severity: 'warning', where: { in: 'text', start: 114, end: 119 } },
+    ]);
   });
 
   test('a row with more cells than its heading is an error at the first extra cell', () => {
@@ -63,7 +95,9 @@ describe('what the trade writes comes out as written', () => {
 
 describe('directives', () => {
   test('a value is quoted by name, with its unit', () => {
-    expect(prose('It is :value[density] dense.').html).toBe('<p>It is <span class="value" data-value="density">0.98 W/cm³</span> dense.</p>');
+    expect(prose('It is :value[density] dense.').html).toBe(
+      '<p>It is <span class="value" data-value="density">0.98 W/cm³</span> dense.</p>',
+    );
   });
 
   test('a value that is missing says so in the page and in a finding', () => {
@@ -76,7 +110,9 @@ describe('directives', () => {
     expect(prose(':part[U2]').html).toContain('<a class="part-reference" href="#part-u2">U2</a>');
     expect(prose(':port[C1]').html).toContain('<a class="port-reference" href="#port-c1">C1</a>');
     expect(prose(':photo[3 B4]').html).toContain('photo 3, zone B4');
-    expect(prose(':method[peak-of-the-mains]').html).toContain('<a class="method-reference" href="/methods/peak-of-the-mains/">Peak of the mains</a>');
+    expect(prose(':method[peak-of-the-mains]').html).toContain(
+      '<a class="method-reference" href="/methods/peak-of-the-mains/">Peak of the mains</a>',
+    );
   });
 
   test.each([
@@ -161,7 +197,9 @@ describe('HTML of the author', () => {
 
   test('harmless HTML stays without a finding', () => {
     const text = 'H<sub>2</sub>O <kbd>x</kbd>\n\n<details><summary>More</summary>\n\n*In* it.\n\n</details>';
-    expect(prose(text).html).toBe('<p>H<sub>2</sub>O <kbd>x</kbd></p>\n<details><summary>More</summary>\n<p><em>In</em> it.</p>\n</details>');
+    expect(prose(text).html).toBe(
+      '<p>H<sub>2</sub>O <kbd>x</kbd></p>\n<details><summary>More</summary>\n<p><em>In</em> it.</p>\n</details>',
+    );
     expect(prose(text).findings).toEqual([]);
   });
 
@@ -219,7 +257,9 @@ describe('links', () => {
 
   test.each(['/', '/sub/', '/sub'])('base path %s', (base) => {
     const { html } = prose('[a](/methods/x/) [b](../y/#z) [c](#d) [e](https://example.org/) `<a href="/no/">`\n\n::table{ports}\n\n[f](/)');
-    const placed = placeProse(html, base).map((piece) => (piece.kind === 'html' ? piece.html : piece.id)).join('');
+    const placed = placeProse(html, base)
+      .map((piece) => (piece.kind === 'html' ? piece.html : piece.id))
+      .join('');
     const root = base === '/' ? '/' : '/sub/';
     const hrefs = [...placed.matchAll(/<a href="([^"]*)"/g)].map((match) => match[1]);
     expect(hrefs).toEqual([`${root}methods/x/`, `${root}teardowns/y/#z`, '#d', 'https://example.org/', root]);
@@ -240,8 +280,11 @@ describe('pictures', () => {
     expect(rules('![ ][b]\n\n[b]: board.jpg')).toContain('prose-image-alt');
   });
 
-  test.each(['![x](https://example.org/x.png)', '![x](data:image/png;base64,AA)', '![x](//example.org/x.png)'])('%s is left out', (text) => {
-    expect(prose(text).html).not.toMatch(/img|example|data:/);
-    expect(rules(text)).toEqual(['prose-image-remote']);
-  });
+  test.each(['![x](https://example.org/x.png)', '![x](data:image/png;base64,AA)', '![x](//example.org/x.png)'])(
+    '%s is left out',
+    (text) => {
+      expect(prose(text).html).not.toMatch(/img|example|data:/);
+      expect(rules(text)).toEqual(['prose-image-remote']);
+    },
+  );
 });

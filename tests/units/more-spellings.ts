@@ -151,10 +151,11 @@ export const MORE_SPELLINGS: readonly Spelling[] = [
   row('2200 pF, 250 VAC, X7R, 2220', free, { says: { capacitance: 2200e-12, voltage: 250 }, marks: ['X7R', '2220'], waveform: 'AC' }),
   row('X1/Y2 2.2 nF', free, { says: { capacitance: 2.2e-9 }, marks: ['X1', 'Y2'] }),
   row('22 pF NPO 50 V', free, { says: { capacitance: 22e-12, voltage: 50 }, marks: ['C0G'] }),
-  row('5 mohm 1 % 1206', free, {
-    says: { resistance: [4.95e-3, 5.05e-3] },
+  row('5 mohm 1 % 1206', free, { says: { resistance: [4.95e-3, 5.05e-3] }, marks: ['1206'] }),
+  row('5 mohm 3 % 1206', free, {
+    says: { resistance: [4.85e-3, 5.15e-3] },
     marks: ['1206'],
-    remark: { severity: 'note', says: 'tolerance', at: '1 %' },
+    remark: { severity: 'note', says: 'tolerance', at: '3 %' },
   }),
   row('10 µF K 25 V', free, {
     says: { capacitance: [9e-6, 11e-6], voltage: 25 },
