@@ -29,7 +29,7 @@ function installedNode() {
 function runUnder(node) {
   var child = require('child_process').spawn(node, [__filename].concat(process.argv.slice(2)), {
     stdio: 'inherit',
-    env: Object.assign({}, process.env, { SEAMLINE_HANDED_OVER: '1' })
+    env: Object.assign({}, process.env, { SEAMLINE_HANDED_OVER: '1' }),
   });
   var signals = ['SIGINT', 'SIGTERM', 'SIGHUP'];
   signals.forEach(function (signal) {
@@ -63,8 +63,15 @@ if (isNewEnough(process.version)) {
   var node = process.env.SEAMLINE_HANDED_OVER === '1' ? null : installedNode();
   if (node === null) {
     process.stderr.write(
-      'seamline needs Node ' + NEEDED.join('.') + ' or newer; this is ' + process.version + ', and no newer one came with the package for ' +
-        process.platform + ' ' + process.arch + '. Install a newer Node, or run "npm ci" without leaving out optional packages.\n'
+      'seamline needs Node ' +
+        NEEDED.join('.') +
+        ' or newer; this is ' +
+        process.version +
+        ', and no newer one came with the package for ' +
+        process.platform +
+        ' ' +
+        process.arch +
+        '. Install a newer Node, or run "npm ci" without leaving out optional packages.\n',
     );
     process.exit(1);
   } else {

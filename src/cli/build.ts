@@ -11,7 +11,11 @@ export const build: Command = {
   operand: '',
   meaning: 'check, build the site, check its links, and put it in place',
   options: ['content', 'out', 'base'],
-  run: (_, options, streams) => buildInto({ content: contentFolder(options, streams), out: resolve(streams.cwd, options.text('out') ?? 'dist'), base: basePath(options) }, streams),
+  run: (_, options, streams) =>
+    buildInto(
+      { content: contentFolder(options, streams), out: resolve(streams.cwd, options.text('out') ?? 'dist'), base: basePath(options) },
+      streams,
+    ),
 };
 
 interface BuildRequest {
@@ -29,11 +33,18 @@ export async function buildInto({ content, out, base }: BuildRequest, streams: C
     out,
     base,
     onProgress: (what, done, total) => {
-      progress.say(what === 'entries' ? `${String(done)} of ${String(total)} entries read` : what === 'pages' ? 'building the pages' : 'checking the pages');
+      progress.say(
+        what === 'entries'
+          ? `${String(done)} of ${String(total)} entries read`
+          : what === 'pages'
+            ? 'building the pages'
+            : 'checking the pages',
+      );
     },
   });
   progress.clear();
-  if ('prepared' in outcome && outcome.prepared.diagnostics.length > 0) printFindings(outcome.prepared.diagnostics, content, 'text', streams.stderr, streams);
+  if ('prepared' in outcome && outcome.prepared.diagnostics.length > 0)
+    printFindings(outcome.prepared.diagnostics, content, 'text', streams.stderr, streams);
   return conclude(outcome, out, streams);
 }
 
@@ -56,7 +67,9 @@ function conclude(outcome: BuildOutcome, out: string, { stdout, stderr }: Comman
       return FAILED;
     case 'faults in output':
       for (const { page, message } of outcome.faults) stderr.write(`${page}: ${message}\n`);
-      stderr.write(`Nothing was published: ${String(outcome.faults.length)} ${outcome.faults.length === 1 ? 'fault' : 'faults'} in the finished pages. ${kept}`);
+      stderr.write(
+        `Nothing was published: ${String(outcome.faults.length)} ${outcome.faults.length === 1 ? 'fault' : 'faults'} in the finished pages. ${kept}`,
+      );
       return FAILED;
   }
 }

@@ -28,7 +28,10 @@ async function runCheck(_: string, options: GivenOptions, streams: CommandStream
   });
   progress.clear();
   printFindings(diagnostics, places.content, format, streams.stdout, streams);
-  if (format === 'text') streams.stdout.write(`${String(counts.entries)} ${counts.entries === 1 ? 'entry' : 'entries'} checked, ${String(counts.drafts)} of them ${counts.drafts === 1 ? 'a draft' : 'drafts'}\n`);
+  if (format === 'text')
+    streams.stdout.write(
+      `${String(counts.entries)} ${counts.entries === 1 ? 'entry' : 'entries'} checked, ${String(counts.drafts)} of them ${counts.drafts === 1 ? 'a draft' : 'drafts'}\n`,
+    );
   return hasErrors(diagnostics) ? FAILED : DONE;
 }
 

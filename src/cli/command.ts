@@ -49,8 +49,10 @@ export async function runWith(command: Command, rest: readonly string[], streams
   const options = Object.fromEntries(command.options.map((name) => [name, { type: OPTIONS[name].type }]));
   const { values, positionals } = parsed(command, rest, options);
   const wanted = command.operand === '' ? 0 : 1;
-  if (positionals.length > wanted) throw new WrongUsage(`"${positionals[wanted] ?? ''}" is one word too many; the command is: ${usageOf(command)}`);
-  if (positionals.length < wanted && command.operand.startsWith('<')) throw new WrongUsage(`${command.operand} is missing; the command is: ${usageOf(command)}`);
+  if (positionals.length > wanted)
+    throw new WrongUsage(`"${positionals[wanted] ?? ''}" is one word too many; the command is: ${usageOf(command)}`);
+  if (positionals.length < wanted && command.operand.startsWith('<'))
+    throw new WrongUsage(`${command.operand} is missing; the command is: ${usageOf(command)}`);
   const given: GivenOptions = {
     text: (name) => (typeof values[name] === 'string' ? values[name] : undefined),
     flag: (name) => values[name] === true,
@@ -58,7 +60,11 @@ export async function runWith(command: Command, rest: readonly string[], streams
   return command.run(positionals[0] ?? '', given, streams);
 }
 
-function parsed(command: Command, rest: readonly string[], options: Record<string, { type: 'string' | 'boolean' }>): { readonly values: Readonly<Record<string, unknown>>; readonly positionals: readonly string[] } {
+function parsed(
+  command: Command,
+  rest: readonly string[],
+  options: Record<string, { type: 'string' | 'boolean' }>,
+): { readonly values: Readonly<Record<string, unknown>>; readonly positionals: readonly string[] } {
   try {
     return parseArgs({ args: [...rest], options, allowPositionals: true, strict: true });
   } catch (error) {
@@ -76,7 +82,9 @@ function inOurWords(command: Command, error: unknown): string {
     return `"${command.name}" has no option ${written}${didYouMean(written, names)}${names.length === 0 || didYouMean(written, names) === '' ? `; it ${takes}` : ''}`;
   }
   const declared = command.options.map((name) => OPTIONS[name]).find((option) => option.written.split(' ')[0] === written);
-  return declared === undefined ? `The options cannot be read; the command is: ${usageOf(command)}` : `${written} must be written as ${declared.written}`;
+  return declared === undefined
+    ? `The options cannot be read; the command is: ${usageOf(command)}`
+    : `${written} must be written as ${declared.written}`;
 }
 
 /** The command with all it takes, on one line. */

@@ -34,8 +34,15 @@ function wordsOfRule({ id, title, severity, why, advice, source }: RuleDescripti
 }
 
 function wordsOfFormula(formula: Formula): string {
-  const symbols = [formula.output, ...Object.values(formula.inputs)].map((symbol) => `  ${symbol.tex}  ${symbol.meaning}, in ${symbol.unit}`);
-  const examples = formula.examples.map((example) => `  ${Object.entries(example.inputs).map(([name, value]) => `${name} = ${value}`).join(', ')} → ${example.printed} (${sourceText(example.source)})`);
+  const symbols = [formula.output, ...Object.values(formula.inputs)].map(
+    (symbol) => `  ${symbol.tex}  ${symbol.meaning}, in ${symbol.unit}`,
+  );
+  const examples = formula.examples.map(
+    (example) =>
+      `  ${Object.entries(example.inputs)
+        .map(([name, value]) => `${name} = ${value}`)
+        .join(', ')} → ${example.printed} (${sourceText(example.source)})`,
+  );
   return [
     `${formula.id} (formula)`,
     formula.title,

@@ -18,7 +18,9 @@ export const newEntry: Command = {
 function runNew(slug: string, options: GivenOptions, streams: CommandStreams): Promise<number> {
   if (!isAddress(slug)) {
     const suggested = addressOf(slug);
-    throw new WrongUsage(`"${slug}" does not make an address: lower-case letters, digits and single hyphens${suggested === '' ? '' : `; did you mean "${suggested}"?`}`);
+    throw new WrongUsage(
+      `"${slug}" does not make an address: lower-case letters, digits and single hyphens${suggested === '' ? '' : `; did you mean "${suggested}"?`}`,
+    );
   }
   const path = join(contentFolder(options, streams), 'teardowns', slug, 'index.md');
   const shown = relative(streams.cwd, path);

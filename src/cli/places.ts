@@ -19,7 +19,9 @@ export interface Places {
  */
 export function placesOf(content: string, streams: CommandStreams): Places {
   if (statSync(content, { throwIfNoEntry: false })?.isDirectory() !== true) {
-    throw new WrongUsage(`There is no content folder ${content}; name one with --content DIR, or write the first entry with "seamline new <slug>"`);
+    throw new WrongUsage(
+      `There is no content folder ${content}; name one with --content DIR, or write the first entry with "seamline new <slug>"`,
+    );
   }
   const given = streams.env['SEAMLINE_CACHE'];
   const name = `${basename(content)}-${createHash('sha256').update(content).digest('hex').slice(0, 8)}`;
@@ -39,9 +41,13 @@ export function contentFolder(options: GivenOptions, streams: CommandStreams): s
  */
 export function basePath(options: GivenOptions): string {
   const given = options.text('base') ?? '/';
-  const base = `/${given.split('/').filter((step) => step !== '').join('/')}/`.replace('//', '/');
+  const base = `/${given
+    .split('/')
+    .filter((step) => step !== '')
+    .join('/')}/`.replace('//', '/');
   const isPlain = /^\/(?:[A-Za-z0-9_~][A-Za-z0-9._~-]*\/)*$/.test(base);
-  if (!isPlain || /^[a-z]+:/i.test(given)) throw new WrongUsage(`--base must be the path under which the site is published, such as / or /sub/, not "${given}"`);
+  if (!isPlain || /^[a-z]+:/i.test(given))
+    throw new WrongUsage(`--base must be the path under which the site is published, such as / or /sub/, not "${given}"`);
   return base;
 }
 

@@ -12,11 +12,25 @@ export const FORMATS = ['text', 'json', 'sarif'] as const;
 export type FindingsFormat = (typeof FORMATS)[number];
 
 /** Prints findings with paths that can be opened from where the command was given. */
-export function printFindings(diagnostics: readonly Diagnostic[], content: string, format: FindingsFormat, sink: TextSink, streams: CommandStreams): void {
-  const here = diagnostics.map((diagnostic) => ({ ...diagnostic, file: openable(join(content, ...diagnostic.file.split('/')), streams.cwd) }));
+export function printFindings(
+  diagnostics: readonly Diagnostic[],
+  content: string,
+  format: FindingsFormat,
+  sink: TextSink,
+  streams: CommandStreams,
+): void {
+  const here = diagnostics.map((diagnostic) => ({
+    ...diagnostic,
+    file: openable(join(content, ...diagnostic.file.split('/')), streams.cwd),
+  }));
   if (format === 'json') sink.write(reportJson(here));
   else if (format === 'sarif') sink.write(reportSarif(here, allRules()));
-  else sink.write(reportText(here, sourcesOf(diagnostics, content, streams.cwd), { colour: sink.isTTY === true && streams.env['NO_COLOR'] === undefined }));
+  else
+    sink.write(
+      reportText(here, sourcesOf(diagnostics, content, streams.cwd), {
+        colour: sink.isTTY === true && streams.env['NO_COLOR'] === undefined,
+      }),
+    );
 }
 
 /** Relative with forward slashes, or absolute where the content lies elsewhere. */

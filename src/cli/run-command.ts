@@ -36,7 +36,8 @@ async function dispatch(argv: readonly string[], streams: CommandStreams): Promi
     return WRONG_USAGE;
   }
   if (name === '--version' || name === '-v') return say(`${version()}\n`, streams);
-  if (name === 'help' || name === '--help' || name === '-h') return say(rest[0] === undefined ? await overview() : await helpOn(rest[0]), streams);
+  if (name === 'help' || name === '--help' || name === '-h')
+    return say(rest[0] === undefined ? await overview() : await helpOn(rest[0]), streams);
   const command = await commandNamed(name);
   if (rest.includes('--help') || rest.includes('-h')) return say(await helpOn(name), streams);
   return runWith(command, rest, streams);
@@ -57,7 +58,14 @@ async function commandNamed(name: string): Promise<Command> {
 async function overview(): Promise<string> {
   const commands = await Promise.all(COMMANDS.map((command) => command.load()));
   const lines = commands.map((command) => `  ${`${command.name} ${command.operand}`.padEnd(28)}${command.meaning}`);
-  return ['seamline: teardowns of power adapters, checked, computed, published', '', ...lines, '', 'seamline help <command> says what a command takes.', ''].join('\n');
+  return [
+    'seamline: teardowns of power adapters, checked, computed, published',
+    '',
+    ...lines,
+    '',
+    'seamline help <command> says what a command takes.',
+    '',
+  ].join('\n');
 }
 
 async function helpOn(name: string): Promise<string> {

@@ -20,7 +20,11 @@ interface DirectiveSetting {
 }
 
 /** Puts our markup in place of the directives that name something; whatever else has a colon stays as it was written. */
-export function settleDirectives(tree: Root, setting: DirectiveSetting, slots: Slots): { readonly placed: readonly string[]; readonly findings: readonly Finding[] } {
+export function settleDirectives(
+  tree: Root,
+  setting: DirectiveSetting,
+  slots: Slots,
+): { readonly placed: readonly string[]; readonly findings: readonly Finding[] } {
   const placed: string[] = [];
   const findings: Finding[] = [];
   walk<RootContent>(tree, (node, index, parent) => {
@@ -48,7 +52,11 @@ function outcomeOf(node: Directive, setting: DirectiveSetting, placed: string[])
   const declared = DIRECTIVES.find((each) => each.name === node.name);
   const named = nameIn(node, setting.text);
   const stretch = stretchOf(node);
-  if (declared === undefined || node.type === 'containerDirective' || (named === null && node.type === 'textDirective' && followsWord(stretch, setting.text))) {
+  if (
+    declared === undefined ||
+    node.type === 'containerDirective' ||
+    (named === null && node.type === 'textDirective' && followsWord(stretch, setting.text))
+  ) {
     return { markup: null, findings: declared === undefined || named !== null ? unknownDirective(node, named, setting) : [] };
   }
   if (named === null) {
@@ -61,7 +69,8 @@ function outcomeOf(node: Directive, setting: DirectiveSetting, placed: string[])
     return { markup: null, findings: [proseFinding(result.rule, stretch, setting.startOffset, result.message)] };
   }
   const remarks = result.remark === null ? [] : [proseFinding(result.remark.rule, stretch, setting.startOffset, result.remark.message)];
-  if (declared.name !== 'table' || result.markup.type !== 'element' || result.remark !== null) return { markup: result.markup, findings: remarks };
+  if (declared.name !== 'table' || result.markup.type !== 'element' || result.remark !== null)
+    return { markup: result.markup, findings: remarks };
   if (placed.includes(named)) {
     const twice = proseFinding('prose-table-twice', stretch, setting.startOffset, `The table ${named} stands in the text already`);
     return { markup: { type: 'text', value: '' }, findings: [twice] };
@@ -76,8 +85,9 @@ function unknownDirective(node: Directive, named: string | null, { text, startOf
   const names = DIRECTIVES.map((each) => each.name);
   const meant = named !== null || node.type !== 'textDirective' || (!followsWord(stretch, text) && nearestWord(node.name, names) !== null);
   if (!meant) return [];
-  const message =
-    names.some((name) => name === node.name) ? `":${node.name}" stands on a line of its own between three colons; it holds no text` : `":${node.name}" is not a directive${didYouMean(node.name, names)}`;
+  const message = names.some((name) => name === node.name)
+    ? `":${node.name}" stands on a line of its own between three colons; it holds no text`
+    : `":${node.name}" is not a directive${didYouMean(node.name, names)}`;
   return [proseFinding('prose-unknown-directive', { start: stretch.start, end: firstLineEnd(stretch, text) }, startOffset, message)];
 }
 

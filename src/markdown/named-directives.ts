@@ -62,23 +62,38 @@ function restsOnAssumption(value: Value): boolean {
 
 function linkWithin(named: string, anchors: ReadonlyMap<string, string>, kind: 'part' | 'port'): Resolution {
   const anchor = anchors.get(named);
-  return anchor === undefined ? unknown(kind, named, [...anchors.keys()]) : found(element('a', { className: [`${kind}-reference`], href: `#${anchor}` }, named));
+  return anchor === undefined
+    ? unknown(kind, named, [...anchors.keys()])
+    : found(element('a', { className: [`${kind}-reference`], href: `#${anchor}` }, named));
 }
 
 function namePhoto(named: string, names: NamesInReach): Resolution {
   const match = /^(\d{1,3})(?:\s+([A-Z]\d{1,2}))?$/.exec(named);
-  if (match === null) return { ok: false, rule: 'prose-unknown-name', message: `":photo[${named}]" is not a photo number with a zone, as in :photo[3 B4]` };
+  if (match === null)
+    return { ok: false, rule: 'prose-unknown-name', message: `":photo[${named}]" is not a photo number with a zone, as in :photo[3 B4]` };
   const number = Number(match[1]);
   if (number < 1 || number > names.photoCount) {
-    return { ok: false, rule: 'prose-unknown-name', message: `There is no photo ${String(number)}: the entry lists ${String(names.photoCount)}` };
+    return {
+      ok: false,
+      rule: 'prose-unknown-name',
+      message: `There is no photo ${String(number)}: the entry lists ${String(names.photoCount)}`,
+    };
   }
   const zone = match[2];
-  return found(element('span', { className: ['photo-reference'] }, zone === undefined ? `photo ${String(number)}` : `photo ${String(number)}, zone ${zone}`));
+  return found(
+    element(
+      'span',
+      { className: ['photo-reference'] },
+      zone === undefined ? `photo ${String(number)}` : `photo ${String(number)}, zone ${zone}`,
+    ),
+  );
 }
 
 function linkMethod(named: string, names: NamesInReach, className: string): Resolution {
   const title = names.methods.get(named);
-  return title === undefined ? unknown('method', named, [...names.methods.keys()]) : found(element('a', { className: [className], href: `/methods/${named}/` }, title));
+  return title === undefined
+    ? unknown('method', named, [...names.methods.keys()])
+    : found(element('a', { className: [className], href: `/methods/${named}/` }, title));
 }
 
 function placeTable(named: string, names: NamesInReach): Resolution {

@@ -10,7 +10,8 @@ export interface Stretch {
 
 /** What can carry a position; the shape that both syntax trees share. */
 interface Placed {
-  readonly position?: { readonly start: { readonly offset?: number | undefined }; readonly end: { readonly offset?: number | undefined } } | undefined;
+  readonly position?:
+    { readonly start: { readonly offset?: number | undefined }; readonly end: { readonly offset?: number | undefined } } | undefined;
 }
 
 /** Offsets of a node in the Markdown text; the start of the text for a node that was not written by the author. */

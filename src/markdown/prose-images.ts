@@ -13,7 +13,10 @@ export interface ProseImage {
  * Takes the pictures out of the text: an untouched original is never published. Says what is wrong with each and returns
  * the local ones, so that their files can be looked for.
  */
-export function takeImages(tree: Root, startOffset: number): { readonly images: readonly ProseImage[]; readonly findings: readonly Finding[] } {
+export function takeImages(
+  tree: Root,
+  startOffset: number,
+): { readonly images: readonly ProseImage[]; readonly findings: readonly Finding[] } {
   const definitions = new Map<string, Definition>();
   walk<RootContent>(tree, (node) => {
     if (node.type === 'definition' && !definitions.has(node.identifier)) definitions.set(node.identifier, node);
@@ -35,9 +38,19 @@ export function takeImages(tree: Root, startOffset: number): { readonly images: 
 function remarksOn(node: Image | ImageReference, address: string, startOffset: number): Finding[] {
   const findings: Finding[] = [];
   const stretch = stretchOf(node);
-  if ((node.alt ?? '').trim() === '') findings.push(proseFinding('prose-image-alt', stretch, startOffset, `The picture ${address} has no alternative text`));
-  if (isLocal(address)) findings.push(proseFinding('prose-image-later', stretch, startOffset, `The picture ${address} is left out of the page`));
-  else findings.push(proseFinding('prose-image-remote', stretch, startOffset, `The picture ${address.slice(0, 60)} is not beside the entry and is left out of the page`));
+  if ((node.alt ?? '').trim() === '')
+    findings.push(proseFinding('prose-image-alt', stretch, startOffset, `The picture ${address} has no alternative text`));
+  if (isLocal(address))
+    findings.push(proseFinding('prose-image-later', stretch, startOffset, `The picture ${address} is left out of the page`));
+  else
+    findings.push(
+      proseFinding(
+        'prose-image-remote',
+        stretch,
+        startOffset,
+        `The picture ${address.slice(0, 60)} is not beside the entry and is left out of the page`,
+      ),
+    );
   return findings;
 }
 

@@ -33,8 +33,10 @@ function removedFrom(node: Element): string[] {
   for (const [name, value] of Object.entries(node.properties)) {
     if (value === null || value === undefined || value === false) continue;
     const written = String(value);
-    if (!allowsAttribute(node.tagName, name, written)) removed.push(`The attribute ${attributeName(name)} of <${node.tagName}> was removed`);
-    else if (!allowsAddress(name, written)) removed.push(`The link to "${shortened(written)}" was removed: its scheme is not http, https or mailto`);
+    if (!allowsAttribute(node.tagName, name, written))
+      removed.push(`The attribute ${attributeName(name)} of <${node.tagName}> was removed`);
+    else if (!allowsAddress(name, written))
+      removed.push(`The link to "${shortened(written)}" was removed: its scheme is not http, https or mailto`);
   }
   return removed;
 }
@@ -44,7 +46,13 @@ function allowsAttribute(tagName: string, name: string, value: string): boolean 
   return definitions.some((definition) => {
     if (typeof definition === 'string') return definition === name;
     const [property, ...values] = definition;
-    return property === name && (values.length === 0 || value.split(',').some((each) => values.some((allowed) => (allowed instanceof RegExp ? allowed.test(each) : String(allowed) === each))));
+    return (
+      property === name &&
+      (values.length === 0 ||
+        value
+          .split(',')
+          .some((each) => values.some((allowed) => (allowed instanceof RegExp ? allowed.test(each) : String(allowed) === each))))
+    );
   });
 }
 

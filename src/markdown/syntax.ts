@@ -12,7 +12,9 @@ import { ALLOWED_HTML } from './allowed-html.ts';
 
 // One tilde is a range or a wave sign in this trade ("100~240V~"), so only two strike text through; punctuation stays as typed.
 const reader = unified().use(remarkParse).use(remarkGfm, { singleTilde: false }).use(remarkDirective).freeze();
-const translator = unified().use(remarkRehype, { allowDangerousHtml: true, clobberPrefix: 'note-', footnoteLabelProperties: { className: ['footnotes-title'] } }).freeze();
+const translator = unified()
+  .use(remarkRehype, { allowDangerousHtml: true, clobberPrefix: 'note-', footnoteLabelProperties: { className: ['footnotes-title'] } })
+  .freeze();
 const nester = unified().use(rehypeRaw).freeze();
 const sanitiser = unified().use(rehypeSanitize, ALLOWED_HTML).freeze();
 const writer = unified().use(rehypeStringify).freeze();

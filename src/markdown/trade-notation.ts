@@ -11,7 +11,14 @@ export function keepTradeNotation(tree: Root, text: string, startOffset: number)
     const { start, end } = stretchOf(node);
     if (!/\d/.test(text[start - 1] ?? '') || !/^\*+\s?\d/.test(text.slice(start, end))) return undefined;
     parent.children[index] = { type: 'text', value: text.slice(start, end) };
-    findings.push(proseFinding('prose-star-between-digits', { start: start - 1, end }, startOffset, `"${text.slice(start - 1, end)}" would be read as emphasis; it is kept as written`));
+    findings.push(
+      proseFinding(
+        'prose-star-between-digits',
+        { start: start - 1, end },
+        startOffset,
+        `"${text.slice(start - 1, end)}" would be read as emphasis; it is kept as written`,
+      ),
+    );
     return index + 1;
   });
   return findings;
@@ -29,7 +36,14 @@ export function tableRowsTooLong(tree: Root, startOffset: number): Finding[] {
       const last = row.children.at(-1);
       if (extra === undefined || last === undefined) continue;
       const stretch = { start: stretchOf(extra).start, end: stretchOf(last).end };
-      findings.push(proseFinding('prose-table-cells', stretch, startOffset, `This row has ${String(row.children.length)} cells, its heading ${String(wide)}`));
+      findings.push(
+        proseFinding(
+          'prose-table-cells',
+          stretch,
+          startOffset,
+          `This row has ${String(row.children.length)} cells, its heading ${String(wide)}`,
+        ),
+      );
     }
     return undefined;
   });

@@ -8,7 +8,10 @@ interface ParentNode<N> {
  * or the index in its parent at which to go on instead. (The usual library for this names a function at every node, which
  * took a third of the time of a whole entry.)
  */
-export function walk<N extends object>(parent: ParentNode<N>, visitor: (node: N, index: number, parent: ParentNode<N>) => number | undefined): void {
+export function walk<N extends object>(
+  parent: ParentNode<N>,
+  visitor: (node: N, index: number, parent: ParentNode<N>) => number | undefined,
+): void {
   let index = 0;
   for (let node = parent.children[index]; node !== undefined; node = parent.children[index]) {
     const next = visitor(node, index, parent);

@@ -31,7 +31,10 @@ export type BuildOutcome =
 export async function buildSite(options: BuildOptions): Promise<BuildOutcome> {
   const out = resolve(options.out);
   if (!mayReplace(out)) {
-    return { ended: 'output refused', reason: `${out} holds files that this program did not write; give an empty or a new folder with --out` };
+    return {
+      ended: 'output refused',
+      reason: `${out} holds files that this program did not write; give an empty or a new folder with --out`,
+    };
   }
   const prepared = await prepare({ ...options, mode: 'build', onProgress: (done, total) => options.onProgress?.('entries', done, total) });
   if (hasErrors(prepared.diagnostics)) return { ended: 'errors in content', prepared };
@@ -48,13 +51,23 @@ async function buildInto(fresh: string, out: string, prepared: Prepared, options
   const { site, sheets } = prepared.manifest;
   options.onProgress?.('pages', 0, sheets.length);
   try {
-    const request = { prepared: resolve(options.prepared), folder: fresh, base: options.base, cache: resolve(options.cache), address: site.address };
+    const request = {
+      prepared: resolve(options.prepared),
+      folder: fresh,
+      base: options.base,
+      cache: resolve(options.cache),
+      address: site.address,
+    };
     await (options.builder ?? buildWithAstro)(request);
   } catch (error) {
     return { ended: 'pages failed', prepared, reason: error instanceof Error ? error.message : String(error) };
   }
   options.onProgress?.('links', 0, sheets.length);
-  const faults = checkOutput(fresh, options.base, sheets.map((sheet) => sheet.slug));
+  const faults = checkOutput(
+    fresh,
+    options.base,
+    sheets.map((sheet) => sheet.slug),
+  );
   if (!existsSync(join(fresh, 'index.html'))) faults.push({ page: 'index.html', message: 'The site has no home page' });
   if (faults.length > 0) return { ended: 'faults in output', prepared, faults };
   writeFileSync(join(fresh, OUTPUT_MARK), 'Written as a whole by seamline build; the next build replaces it.\n');

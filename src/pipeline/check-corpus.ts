@@ -6,8 +6,14 @@ import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { faultOfLink, type SitePages } from './site-pages.ts';
 
 /** What only shows when all entries lie side by side: links between them, former addresses, pictures that are not there. */
-export function checkCorpus(content: string, records: readonly EntryRecord[], rulesAndMethods: Pick<SitePages, 'methods' | 'rules'>, drafts: 'hidden' | 'shown'): FileFinding[] {
-  const slugs = (wanted: (record: EntryRecord) => boolean): ReadonlySet<string> => new Set(records.filter(wanted).map((record) => record.slug));
+export function checkCorpus(
+  content: string,
+  records: readonly EntryRecord[],
+  rulesAndMethods: Pick<SitePages, 'methods' | 'rules'>,
+  drafts: 'hidden' | 'shown',
+): FileFinding[] {
+  const slugs = (wanted: (record: EntryRecord) => boolean): ReadonlySet<string> =>
+    new Set(records.filter(wanted).map((record) => record.slug));
   const pages: SitePages = {
     ...rulesAndMethods,
     // An entry that could not be read has its own findings; a link to it needs none on top.
@@ -15,7 +21,11 @@ export function checkCorpus(content: string, records: readonly EntryRecord[], ru
     drafts: slugs((record) => record.status === 'draft' && drafts === 'hidden'),
   };
   const judged = records.filter((record) => record.status !== 'draft');
-  return [...judged.flatMap((record) => linkFaults(record, pages)), ...formerAddressFaults(judged, pages.published), ...records.flatMap((record) => missingPictures(content, record))];
+  return [
+    ...judged.flatMap((record) => linkFaults(record, pages)),
+    ...formerAddressFaults(judged, pages.published),
+    ...records.flatMap((record) => missingPictures(content, record)),
+  ];
 }
 
 function linkFaults(record: EntryRecord, pages: SitePages): FileFinding[] {
@@ -29,24 +39,43 @@ function missingPictures(content: string, record: EntryRecord): FileFinding[] {
   const folder = dirname(join(content, ...record.file.split('/')));
   return record.images
     .filter(({ path }) => !join(folder, path).startsWith(content + sep) || !existsSync(join(folder, path)))
-    .map((image) => ({ file: record.file, finding: proseFinding('prose-image-missing', image, 0, `There is no file ${image.path} beside the entry`) }));
+    .map((image) => ({
+      file: record.file,
+      finding: proseFinding('prose-image-missing', image, 0, `There is no file ${image.path} beside the entry`),
+    }));
 }
 
 function formerAddressFaults(records: readonly EntryRecord[], published: ReadonlySet<string>): FileFinding[] {
-  const uses = records.flatMap((record) => (record.summary?.formerAddresses ?? []).map((written, index) => ({ record, written, index, address: plainAddress(written) })));
+  const uses = records.flatMap((record) =>
+    (record.summary?.formerAddresses ?? []).map((written, index) => ({ record, written, index, address: plainAddress(written) })),
+  );
   const byAddress = Map.groupBy(uses, ({ address }) => address);
   return uses.flatMap(({ record, written, index, address }) => {
     const where = { in: 'data', path: ['former addresses', index], part: 'value' } as const;
-    const report = (message: string): FileFinding => ({ file: record.file, finding: pipelineFinding('former-address-taken', message, where) });
+    const report = (message: string): FileFinding => ({
+      file: record.file,
+      finding: pipelineFinding('former-address-taken', message, where),
+    });
     const live = /^\/teardowns\/([^/]+)\/$/.exec(address)?.[1];
-    if (live !== undefined && live !== record.slug && published.has(live)) return [report(`The former address ${written} is the address of a live page, teardowns/${live}`)];
-    if (/^\/(?:(?:teardowns|methods|rules|parts|makers|topologies)\/)?$/.test(address)) return [report(`The former address ${written} is a page of the site itself`)];
+    if (live !== undefined && live !== record.slug && published.has(live))
+      return [report(`The former address ${written} is the address of a live page, teardowns/${live}`)];
+    if (/^\/(?:(?:teardowns|methods|rules|parts|makers|topologies)\/)?$/.test(address))
+      return [report(`The former address ${written} is a page of the site itself`)];
     const others = (byAddress.get(address) ?? []).filter((use) => use.record !== record);
-    return others.length === 0 ? [] : [report(`The former address ${written} is listed by ${others.map((use) => use.record.file).join(' and ')} too`)];
+    return others.length === 0
+      ? []
+      : [report(`The former address ${written} is listed by ${others.map((use) => use.record.file).join(' and ')} too`)];
   });
 }
 
 function plainAddress(written: string): string {
-  const path = written.trim().toLowerCase().replace(/^https?:\/\/[^/]+/, '').replace(/\/index\.html$/, '/');
-  return `/${path.split('/').filter((step) => step !== '').join('/')}/`.replace(/^\/\/$/, '/');
+  const path = written
+    .trim()
+    .toLowerCase()
+    .replace(/^https?:\/\/[^/]+/, '')
+    .replace(/\/index\.html$/, '/');
+  return `/${path
+    .split('/')
+    .filter((step) => step !== '')
+    .join('/')}/`.replace(/^\/\/$/, '/');
 }

@@ -28,7 +28,9 @@ export function checkOutput(folder: string, base: string, slugs: readonly string
     .map((each) => relative(folder, join(each.parentPath, each.name)).split(sep).join('/'))
     .sort(byText);
   const present = new Set(files);
-  const pages = new Map(files.filter((file) => file.endsWith('.html')).map((file) => [file, readPage(file, readFileSync(join(folder, file), 'utf8'))]));
+  const pages = new Map(
+    files.filter((file) => file.endsWith('.html')).map((file) => [file, readPage(file, readFileSync(join(folder, file), 'utf8'))]),
+  );
   const faults: OutputFault[] = [];
   for (const page of pages.values()) {
     for (const message of page.faults) faults.push({ page: page.page, message });
@@ -38,7 +40,8 @@ export function checkOutput(folder: string, base: string, slugs: readonly string
     }
   }
   for (const slug of slugs) {
-    if (!pages.has(`teardowns/${slug}/index.html`)) faults.push({ page: `teardowns/${slug}/index.html`, message: 'This teardown has no page' });
+    if (!pages.has(`teardowns/${slug}/index.html`))
+      faults.push({ page: `teardowns/${slug}/index.html`, message: 'This teardown has no page' });
   }
   return faults;
 }
@@ -49,14 +52,17 @@ const TAG = /<[a-zA-Z][^\s/>]*(?:"[^"]*"|'[^']*'|[^"'>])*>/g;
 const ATTRIBUTE = /\s(id|href|src|srcset)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'>]+))/gi;
 
 function readPage(page: string, html: string): Page {
-  const markup = html.replace(NO_MARKUP, (_, name: string | undefined, attributes: string | undefined) => (name === undefined ? '' : `<${name}${attributes ?? ''}></${name}>`));
+  const markup = html.replace(NO_MARKUP, (_, name: string | undefined, attributes: string | undefined) =>
+    name === undefined ? '' : `<${name}${attributes ?? ''}></${name}>`,
+  );
   const ids = new Set<string>();
   const faults: string[] = [];
   const links: string[] = [];
   for (const [tag] of markup.matchAll(TAG)) {
     for (const [, name = '', double, single, bare] of tag.matchAll(ATTRIBUTE)) {
       const value = plainText(double ?? single ?? bare ?? '');
-      if (name.toLowerCase() !== 'id') links.push(...(name.toLowerCase() === 'srcset' ? value.split(',').map((each) => each.trim().split(/\s/)[0] ?? '') : [value]));
+      if (name.toLowerCase() !== 'id')
+        links.push(...(name.toLowerCase() === 'srcset' ? value.split(',').map((each) => each.trim().split(/\s/)[0] ?? '') : [value]));
       else if (ids.has(value)) faults.push(`The id "${value}" stands twice`);
       else ids.add(value);
     }
@@ -71,11 +77,14 @@ function readPage(page: string, html: string): Page {
 function faultOf(link: string, page: Page, base: string, present: ReadonlySet<string>, pages: ReadonlyMap<string, Page>): string | null {
   if (link === '' || link === '#' || link === '#top') return null;
   if (/^(?:https?:|mailto:|tel:)/i.test(link)) return null;
-  if (/^(?:[a-z][a-z0-9+.-]*:|\/\/)/i.test(link)) return /^data:image\/svg\+xml[,;]/i.test(link) ? null : `The link "${link.slice(0, 80)}" has a scheme that pages do not use`;
+  if (/^(?:[a-z][a-z0-9+.-]*:|\/\/)/i.test(link))
+    return /^data:image\/svg\+xml[,;]/i.test(link) ? null : `The link "${link.slice(0, 80)}" has a scheme that pages do not use`;
   const address = new URL(link, `https://site.invalid${base}${page.page.replace(/(?:^|(?<=\/))index\.html$/, '')}`);
   if (!address.pathname.startsWith(base)) return `The link "${link}" lies outside the base path ${base}`;
   const path = decodeAddress(address.pathname.slice(base.length));
-  const target = [path, `${path}index.html`, `${path}/index.html`, `${path}.html`].find((file) => present.has(file) && (file !== path || path !== ''));
+  const target = [path, `${path}index.html`, `${path}/index.html`, `${path}.html`].find(
+    (file) => present.has(file) && (file !== path || path !== ''),
+  );
   if (target === undefined) return `The link "${link}" leads nowhere`;
   const fragment = decodeAddress(address.hash.slice(1));
   const ids = pages.get(target)?.ids;
@@ -94,8 +103,11 @@ function decodeAddress(text: string): string {
 const NAMED: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
 
 function plainText(value: string): string {
-  return value.replace(/&(?:#x([0-9a-f]+)|#(\d+)|(amp|lt|gt|quot|apos));/gi, (whole: string, hex?: string, decimal?: string, name?: string) => {
-    if (name !== undefined) return NAMED[name.toLowerCase()] ?? whole;
-    return String.fromCodePoint(hex === undefined ? Number(decimal) : Number.parseInt(hex, 16));
-  });
+  return value.replace(
+    /&(?:#x([0-9a-f]+)|#(\d+)|(amp|lt|gt|quot|apos));/gi,
+    (whole: string, hex?: string, decimal?: string, name?: string) => {
+      if (name !== undefined) return NAMED[name.toLowerCase()] ?? whole;
+      return String.fromCodePoint(hex === undefined ? Number(decimal) : Number.parseInt(hex, 16));
+    },
+  );
 }

@@ -30,7 +30,8 @@ const SETTLE_MILLISECONDS = 120;
 
 /** Reads the content, broken entries included, starts the site's server on it, and reads again whenever a file changes. */
 export async function startDev(options: DevOptions): Promise<DevSession> {
-  const read = (): Promise<Prepared> => prepare({ content: options.content, prepared: options.prepared, cache: options.cache, mode: 'dev' });
+  const read = (): Promise<Prepared> =>
+    prepare({ content: options.content, prepared: options.prepared, cache: options.cache, mode: 'dev' });
   const first = await read();
   options.onPrepared(first);
   const child = startServer(options, first.manifest.site.address);
@@ -52,11 +53,15 @@ export async function startDev(options: DevOptions): Promise<DevSession> {
 
 function startServer(options: DevOptions, address: string | null): ChildProcess {
   const request = { prepared: options.prepared, folder: options.prepared, base: options.base, cache: options.cache, address };
-  const child = spawn(process.execPath, [siteProgram(), 'dev', '--root', PROJECT_ROOT, '--host', '127.0.0.1', '--port', String(options.port)], {
-    cwd: PROJECT_ROOT,
-    env: { ...process.env, ...siteEnvironment(request), NODE_ENV: 'development' },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
+  const child = spawn(
+    process.execPath,
+    [siteProgram(), 'dev', '--root', PROJECT_ROOT, '--host', '127.0.0.1', '--port', String(options.port)],
+    {
+      cwd: PROJECT_ROOT,
+      env: { ...process.env, ...siteEnvironment(request), NODE_ENV: 'development' },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    },
+  );
   const pass = (chunk: Buffer): void => {
     for (const line of chunk.toString('utf8').split('\n')) if (line.trim() !== '') options.onServer(line);
   };

@@ -23,11 +23,18 @@ export interface NamedStep<Input, Output> {
 /** What is done with one file, in order. The pipeline calls these and nothing else, so that a test can let any of them fail. */
 export interface EntrySteps {
   readonly split: (file: string, text: string) => SplitFile;
-  readonly read: (source: { readonly slug: string; readonly file: string; readonly frontmatter: unknown }) => { readonly entry: Entry | null; readonly findings: readonly Finding[] };
+  readonly read: (source: { readonly slug: string; readonly file: string; readonly frontmatter: unknown }) => {
+    readonly entry: Entry | null;
+    readonly findings: readonly Finding[];
+  };
   readonly derive: (entry: Entry) => Derived;
   readonly checks: readonly NamedStep<CheckInput, readonly Finding[]>[];
   readonly tables: readonly NamedStep<{ readonly entry: Entry; readonly derived: Derived }, Table | null>[];
-  readonly place: (source: { readonly file: string; readonly text: string }, findings: readonly Finding[], answers?: readonly Answer[]) => readonly Diagnostic[];
+  readonly place: (
+    source: { readonly file: string; readonly text: string },
+    findings: readonly Finding[],
+    answers?: readonly Answer[],
+  ) => readonly Diagnostic[];
   /** Titles of the formulas by id. */
   readonly methods: ReadonlyMap<string, string>;
   readonly showValue: (value: Value) => string;

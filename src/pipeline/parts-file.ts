@@ -27,14 +27,24 @@ export function partsFileOf(frontmatter: unknown, source: EntryFile): PartsFile 
   const bytes = readBeside(source.path, name);
   const dependsOn = [{ name, hash: bytes === null ? null : createHash('sha256').update(bytes).digest('hex') }];
   if (bytes === null) {
-    const missing = pipelineFinding('parts-file-missing', `There is no file "${name}" beside the entry`, { in: 'data', path: ['parts'], part: 'value' });
+    const missing = pipelineFinding('parts-file-missing', `There is no file "${name}" beside the entry`, {
+      in: 'data',
+      path: ['parts'],
+      part: 'value',
+    });
     return { ...none, data: { ...frontmatter, parts: {} }, findings: [missing], dependsOn };
   }
   const file = `${source.file.slice(0, source.file.lastIndexOf('/'))}/${name}`;
   const sheet = readSpreadsheet(bytes);
   const { parts, findings, lines } = partsFromRows(sheet.rows);
   const elsewhere = [...sheet.findings, ...findings].map((finding) => ({ file, finding }));
-  return { data: { ...frontmatter, parts }, findings: [], elsewhere, dependsOn, inSpreadsheet: (finding) => inCell(finding, file, sheet, lines) };
+  return {
+    data: { ...frontmatter, parts },
+    findings: [],
+    elsewhere,
+    dependsOn,
+    inSpreadsheet: (finding) => inCell(finding, file, sheet, lines),
+  };
 }
 
 function partsName(frontmatter: unknown): string | null {
@@ -51,4 +61,3 @@ function inCell(finding: Finding, file: string, sheet: Spreadsheet, lines: Reado
   const { line: cellLine, column } = sheet.placeOf(line, field ?? 'reference');
   return { file, finding: { ...finding, where: { in: 'file', line: cellLine, column: column + (where.span?.start ?? 0) } } };
 }
-

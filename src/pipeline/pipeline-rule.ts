@@ -144,5 +144,13 @@ export interface FileFinding {
 export function pipelineFinding(rule: PipelineRuleId, message: string, where: Whereabouts = { in: 'file' }, advice?: string): Finding {
   const declared = PIPELINE_RULES.find((each) => each.id === rule);
   if (declared === undefined) return { rule, severity: 'error', where, message };
-  return { rule, severity: declared.severity, where, message, why: declared.why, advice: advice ?? declared.advice, source: sourceText(declared.source) };
+  return {
+    rule,
+    severity: declared.severity,
+    where,
+    message,
+    why: declared.why,
+    advice: advice ?? declared.advice,
+    source: sourceText(declared.source),
+  };
 }

@@ -40,16 +40,30 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps)
   const parts = partsFileOf(split.data, source);
   findings.push(...parts.findings);
   const frontmatter = parts.data;
-  const read = frontmatter === undefined ? null : guard('entry', null, () => steps.read({ slug: source.slug, file: source.file, frontmatter }));
+  const read =
+    frontmatter === undefined ? null : guard('entry', null, () => steps.read({ slug: source.slug, file: source.file, frontmatter }));
   findings.push(...(read?.findings ?? []));
   const entry = read?.entry ?? null;
   const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry));
-  const tables = entry === null || derived === null ? [] : steps.tables.map((table) => guard(`table ${table.id}`, null, () => table.run({ entry, derived }))).filter((table) => table !== null);
+  const tables =
+    entry === null || derived === null
+      ? []
+      : steps.tables
+          .map((table) => guard(`table ${table.id}`, null, () => table.run({ entry, derived })))
+          .filter((table) => table !== null);
   if (entry !== null && derived !== null) {
     const input = { entry, derived, text: split.text, textStart: split.textStart };
     for (const check of steps.checks) findings.push(...guard(`check ${check.id}`, [], () => check.run(input)));
   }
-  const prose = guard<Prose | null>('text', null, () => renderProse({ text: split.text, startOffset: split.textStart, slug: source.slug, names: namesOf(entry, derived, tables, steps), isTakenId: isPageId }));
+  const prose = guard<Prose | null>('text', null, () =>
+    renderProse({
+      text: split.text,
+      startOffset: split.textStart,
+      slug: source.slug,
+      names: namesOf(entry, derived, tables, steps),
+      isTakenId: isPageId,
+    }),
+  );
   findings.push(...(prose?.findings ?? []));
   const { here, elsewhere } = splitByFile(findings, parts);
   const diagnostics = [...placed(source, text, here, entry, steps), ...elsewhere.map(({ file, finding }) => atTop(file, finding))];
@@ -72,7 +86,10 @@ function namesOf(entry: Entry | null, derived: Derived | null, tables: readonly 
 }
 
 /** Findings about parts of a spreadsheet belong into the spreadsheet. */
-function splitByFile(findings: readonly Finding[], parts: PartsFile): { readonly here: readonly Finding[]; readonly elsewhere: readonly FileFinding[] } {
+function splitByFile(
+  findings: readonly Finding[],
+  parts: PartsFile,
+): { readonly here: readonly Finding[]; readonly elsewhere: readonly FileFinding[] } {
   const moved = findings.map((finding) => ({ finding, to: parts.inSpreadsheet(finding) }));
   return {
     here: moved.filter(({ to }) => to === null).map(({ finding }) => finding),
@@ -81,7 +98,13 @@ function splitByFile(findings: readonly Finding[], parts: PartsFile): { readonly
 }
 
 /** Places the findings; where placing itself fails, they are reported at the top of the file. */
-function placed(source: EntryFile, text: string, findings: readonly Finding[], entry: Entry | null, steps: EntrySteps): readonly Diagnostic[] {
+function placed(
+  source: EntryFile,
+  text: string,
+  findings: readonly Finding[],
+  entry: Entry | null,
+  steps: EntrySteps,
+): readonly Diagnostic[] {
   try {
     return steps.place({ file: source.file, text }, findings, entry?.answers ?? []);
   } catch (error) {
@@ -95,19 +118,38 @@ export function atTop(file: string, finding: Finding): Diagnostic {
   const { rule, severity, message, where } = finding;
   const line = where.in === 'file' ? (where.line ?? 1) : 1;
   const column = where.in === 'file' ? (where.column ?? 1) : 1;
-  const reasons = { why: finding.why ?? null, advice: finding.advice ?? null, source: finding.source ?? null, subject: finding.subject ?? null };
+  const reasons = {
+    why: finding.why ?? null,
+    advice: finding.advice ?? null,
+    source: finding.source ?? null,
+    subject: finding.subject ?? null,
+  };
   return { file, line, column, endLine: line, endColumn: column, severity, rule, message, ...reasons, answer: null };
 }
 
 /** The sheet and its JSON, which is written once: it is long, and its digest is that of the text. */
-function sheetOf(entry: Entry, derived: Derived, tables: readonly Table[], prose: Prose, diagnostics: readonly Diagnostic[]): { readonly sheet: PreparedSheet; readonly json: string } {
+function sheetOf(
+  entry: Entry,
+  derived: Derived,
+  tables: readonly Table[],
+  prose: Prose,
+  diagnostics: readonly Diagnostic[],
+): { readonly sheet: PreparedSheet; readonly json: string } {
   const body = { entry, derived, tables, placed: prose.placed, html: prose.html, headings: prose.headings, diagnostics };
   const text = JSON.stringify(body);
   const digest = createHash('sha256').update(text).digest('hex').slice(0, 32);
   return { sheet: { ...body, digest }, json: `{"digest":"${digest}",${text.slice(1)}` };
 }
 
-function recorded(source: EntryFile, entry: Entry | null, prose: Prose | null, textStart: number, dependsOn: EntryRecord['dependsOn'], diagnostics: readonly Diagnostic[], written: { readonly sheet: PreparedSheet; readonly json: string } | null): PreparedEntry {
+function recorded(
+  source: EntryFile,
+  entry: Entry | null,
+  prose: Prose | null,
+  textStart: number,
+  dependsOn: EntryRecord['dependsOn'],
+  diagnostics: readonly Diagnostic[],
+  written: { readonly sheet: PreparedSheet; readonly json: string } | null,
+): PreparedEntry {
   const { sheet, json } = written ?? { sheet: null, json: null };
   const record: EntryRecord = {
     slug: source.slug,
@@ -116,7 +158,13 @@ function recorded(source: EntryFile, entry: Entry | null, prose: Prose | null, t
     diagnostics,
     summary: sheet === null ? null : summaryOf(sheet),
     uses: sheet === null ? [] : formulaUses(sheet.derived),
-    links: (prose?.links ?? []).map(({ path, fragment, written, stretch }) => ({ path, fragment, written, start: stretch.start + textStart, end: stretch.end + textStart })),
+    links: (prose?.links ?? []).map(({ path, fragment, written, stretch }) => ({
+      path,
+      fragment,
+      written,
+      start: stretch.start + textStart,
+      end: stretch.end + textStart,
+    })),
     images: (prose?.images ?? []).map(({ path, stretch }) => ({ path, start: stretch.start + textStart, end: stretch.end + textStart })),
     dependsOn,
     sheetBytes: json === null ? null : Buffer.byteLength(json),

@@ -17,12 +17,22 @@ const WORTH_WORKERS = 40;
 const BATCH = 8;
 
 /** Prepares files, writes their sheets, and returns their records in the order of the jobs. */
-export async function prepareMany(jobs: readonly EntryJob[], prepared: string, steps: EntrySteps | null, onDone: (count: number) => void): Promise<EntryRecord[]> {
+export async function prepareMany(
+  jobs: readonly EntryJob[],
+  prepared: string,
+  steps: EntrySteps | null,
+  onDone: (count: number) => void,
+): Promise<EntryRecord[]> {
   const workers = steps === null && jobs.length > WORTH_WORKERS ? Math.min(availableParallelism(), 4) : 1;
   return workers < 2 ? inProcess(jobs, prepared, steps, onDone) : inWorkers(jobs, prepared, workers, onDone);
 }
 
-async function inProcess(jobs: readonly EntryJob[], prepared: string, given: EntrySteps | null, onDone: (count: number) => void): Promise<EntryRecord[]> {
+async function inProcess(
+  jobs: readonly EntryJob[],
+  prepared: string,
+  given: EntrySteps | null,
+  onDone: (count: number) => void,
+): Promise<EntryRecord[]> {
   if (jobs.length === 0) return [];
   const steps = given ?? (await import('./own-steps.ts')).OWN_STEPS;
   return jobs.map((job, index) => {
@@ -53,7 +63,10 @@ function inWorkers(jobs: readonly EntryJob[], prepared: string, count: number, o
   const records: EntryRecord[] = [];
   let next = 0;
   let done = 0;
-  const threads = Array.from({ length: count }, () => new Worker(new URL('./entry-worker.ts', import.meta.url), { workerData: { prepared } }));
+  const threads = Array.from(
+    { length: count },
+    () => new Worker(new URL('./entry-worker.ts', import.meta.url), { workerData: { prepared } }),
+  );
   const feed = (worker: Worker): void => {
     const order: WorkerOrder = { first: next, jobs: jobs.slice(next, next + BATCH) };
     next += order.jobs.length;

@@ -42,7 +42,11 @@ export interface Prepared {
   /** All findings of all files, sorted; answered ones included. */
   readonly diagnostics: readonly Diagnostic[];
   readonly manifest: Manifest;
-  readonly counts: { readonly entries: number; readonly drafts: number; /** Entries that were parsed, not taken from the cache. */ readonly parsed: number };
+  readonly counts: {
+    readonly entries: number;
+    readonly drafts: number;
+    /** Entries that were parsed, not taken from the cache. */ readonly parsed: number;
+  };
 }
 
 /** Whether findings stop publishing: an error that its author has not answered. */
@@ -68,7 +72,10 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
   return { diagnostics, manifest, counts: { entries: listing.entries.length, drafts, parsed } };
 }
 
-async function readEntries(entries: readonly EntryFile[], options: PrepareOptions): Promise<{ readonly records: EntryRecord[]; readonly unread: FileFinding[]; readonly parsed: number }> {
+async function readEntries(
+  entries: readonly EntryFile[],
+  options: PrepareOptions,
+): Promise<{ readonly records: EntryRecord[]; readonly unread: FileFinding[]; readonly parsed: number }> {
   const version = codeVersion();
   const known = options.steps === undefined ? readRecords(options.cache, version) : new Map<string, CachedRecord>();
   const unread: FileFinding[] = [];
@@ -85,16 +92,26 @@ async function readEntries(entries: readonly EntryFile[], options: PrepareOption
     else jobs.push({ source, text: read.text, key: read.hash });
   }
   const fresh = await prepareMany(jobs, options.prepared, options.steps ?? null, (done) => options.onProgress?.(done, jobs.length));
-  const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) => byText(one.record.file, other.record.file));
+  const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) =>
+    byText(one.record.file, other.record.file),
+  );
   if (options.steps === undefined && (jobs.length > 0 || known.size !== all.length)) writeRecords(options.cache, version, all);
   return { records: all.map(({ record }) => record), unread, parsed: jobs.length };
 }
 
 function stillHolds(record: EntryRecord, source: EntryFile, prepared: string): boolean {
-  return hasSheet(prepared, record.slug, record.sheetBytes) && record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name) === hash);
+  return (
+    hasSheet(prepared, record.slug, record.sheetBytes) && record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name) === hash)
+  );
 }
 
-function manifestOf(site: Manifest['site'], records: readonly EntryRecord[], entries: readonly EntryFile[], diagnostics: readonly Diagnostic[], mode: PrepareOptions['mode']): Manifest {
+function manifestOf(
+  site: Manifest['site'],
+  records: readonly EntryRecord[],
+  entries: readonly EntryFile[],
+  diagnostics: readonly Diagnostic[],
+  mode: PrepareOptions['mode'],
+): Manifest {
   const byFile = Map.groupBy(diagnostics, (diagnostic) => diagnostic.file.slice(0, diagnostic.file.lastIndexOf('/')));
   const ofEntry = (file: string): readonly Diagnostic[] => byFile.get(file.slice(0, file.lastIndexOf('/'))) ?? [];
   const isBroken = ({ file }: { readonly file: string }): boolean => hasErrors(ofEntry(file));
@@ -102,7 +119,9 @@ function manifestOf(site: Manifest['site'], records: readonly EntryRecord[], ent
     .filter((record) => (mode === 'dev' ? !isBroken(record) : record.status === 'published'))
     .map((record) => record.summary)
     .filter((summary) => summary !== null);
-  const newestFirst = sheets.sort((one: SheetSummary, other: SheetSummary) => byText(other.published, one.published) || byText(one.slug, other.slug));
+  const newestFirst = sheets.sort(
+    (one: SheetSummary, other: SheetSummary) => byText(other.published, one.published) || byText(one.slug, other.slug),
+  );
   const broken = mode === 'dev' ? entries.filter(isBroken).map(({ slug, file }) => ({ slug, file, diagnostics: ofEntry(file) })) : [];
   const body = { site, sheets: newestFirst, broken };
   return { ...body, digest: createHash('sha256').update(JSON.stringify(body)).digest('hex').slice(0, 32) };

@@ -47,7 +47,14 @@ export interface SheetSummary {
   readonly withheld: number;
   readonly within: number;
   readonly partsIdentified: number;
-  readonly parts: readonly { readonly maker: string | null; readonly number: string; readonly role: string; readonly stage: string; readonly references: readonly string[]; readonly rating: string | null }[];
+  readonly parts: readonly {
+    readonly maker: string | null;
+    readonly number: string;
+    readonly role: string;
+    readonly stage: string;
+    readonly references: readonly string[];
+    readonly rating: string | null;
+  }[];
   /** Everybody named as maker of a part, whether the part has a number or not. */
   readonly partMakers: readonly string[];
   readonly corrections: readonly Entry['corrections'][number][];

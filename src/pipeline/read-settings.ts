@@ -55,7 +55,8 @@ function settingsOf(text: string, report: (finding: Finding) => void): SiteSetti
     const { line, col } = lines.linePos(offset);
     report(pipelineFinding(rule, message, { in: 'file', line, column: col }));
   };
-  for (const error of document.errors) say('site-settings-invalid', error.pos[0], `site.yaml is not valid YAML: ${firstSentence(error.message)}`);
+  for (const error of document.errors)
+    say('site-settings-invalid', error.pos[0], `site.yaml is not valid YAML: ${firstSentence(error.message)}`);
   if (document.errors.length > 0) return DEFAULT_SETTINGS;
   if (!isMap(document.contents)) {
     say('site-settings-invalid', 0, 'site.yaml must hold lines like "name: My bench"');
@@ -100,12 +101,20 @@ function valueOf(pair: Pair, key: string, say: Say): string | null {
   const { value } = pair;
   const offset = isScalar(value) ? (value.range?.[0] ?? 0) : keyOf(pair).offset;
   if (!isScalar(value) || typeof value.value !== 'string' || value.value.trim() === '') {
-    say('site-settings-invalid', offset, `"${key}" must be a text${isScalar(value) && typeof value.value === 'number' ? ': put it into quotes' : ''}`);
+    say(
+      'site-settings-invalid',
+      offset,
+      `"${key}" must be a text${isScalar(value) && typeof value.value === 'number' ? ': put it into quotes' : ''}`,
+    );
     return null;
   }
   const text = value.value.trim();
   if (key === 'address' && !/^https?:\/\/[^/\s?#]+(?:\/[^\s?#]*)?$/.test(text)) {
-    say('site-settings-invalid', offset, `The address "${text}" must be the whole address of the published site, such as https://example.org/`);
+    say(
+      'site-settings-invalid',
+      offset,
+      `The address "${text}" must be the whole address of the published site, such as https://example.org/`,
+    );
     return null;
   }
   if (key === 'language' && !/^[a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*$/.test(text)) {

@@ -35,7 +35,10 @@ export function readSpreadsheet(bytes: Uint8Array): Spreadsheet {
   });
   const lineOfRow = (places: readonly Place[]): number => places[0]?.line ?? 1;
   return {
-    rows: body.map(({ record, places }) => ({ cells: Object.fromEntries(heads.map((text, column) => [text, record[column] ?? ''])), line: lineOfRow(places) })),
+    rows: body.map(({ record, places }) => ({
+      cells: Object.fromEntries(heads.map((text, column) => [text, record[column] ?? ''])),
+      line: lineOfRow(places),
+    })),
     findings,
     placeOf(line, name) {
       const column = heads.findIndex((text) => text.toLowerCase().startsWith(name.toLowerCase()));
@@ -74,7 +77,15 @@ function rowsOf(bytes: Uint8Array, findings: Finding[]): ParsedRow[] {
 
 /** The parser's types do not follow its `raw` and `info` options, so the shape is looked at. */
 function isParsedRow(row: unknown): row is ParsedRow {
-  return typeof row === 'object' && row !== null && 'record' in row && Array.isArray(row.record) && 'raw' in row && typeof row.raw === 'string' && 'info' in row;
+  return (
+    typeof row === 'object' &&
+    row !== null &&
+    'record' in row &&
+    Array.isArray(row.record) &&
+    'raw' in row &&
+    typeof row.raw === 'string' &&
+    'info' in row
+  );
 }
 
 function decoded(bytes: Uint8Array): string | null {
@@ -99,7 +110,8 @@ function rowFault(message: string, place: Place | undefined): Finding {
 function wordsOf(error: CsvError): string {
   if (error.code === 'CSV_RECORD_INCONSISTENT_FIELDS_LENGTH') return 'This row has another number of cells than the heading';
   if (error.code === 'CSV_QUOTE_NOT_CLOSED') return 'A double quote is opened and never closed';
-  if (error.code === 'INVALID_OPENING_QUOTE' || error.code === 'CSV_INVALID_CLOSING_QUOTE') return 'A double quote inside a cell must be doubled, and the cell put into double quotes';
+  if (error.code === 'INVALID_OPENING_QUOTE' || error.code === 'CSV_INVALID_CLOSING_QUOTE')
+    return 'A double quote inside a cell must be doubled, and the cell put into double quotes';
   return 'This row cannot be read';
 }
 

@@ -8,7 +8,8 @@ import { pipelineFinding } from './pipeline-rule.ts';
 export const LARGEST_ENTRY = 256 * 1024;
 
 /** Text of a file with the hash of its bytes, or why it could not be read. */
-export type ReadText = { readonly ok: true; readonly text: string; readonly hash: string } | { readonly ok: false; readonly finding: Finding };
+export type ReadText =
+  { readonly ok: true; readonly text: string; readonly hash: string } | { readonly ok: false; readonly finding: Finding };
 
 /** Reads a UTF-8 file of limited size; a byte order mark is dropped. */
 export function readText(path: string, largest: number = LARGEST_ENTRY): ReadText {

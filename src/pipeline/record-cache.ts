@@ -16,7 +16,14 @@ export function readRecords(cache: string, version: string): Map<string, CachedR
   try {
     const stored: unknown = JSON.parse(readFileSync(join(cache, INDEX), 'utf8'));
     // Whatever this version of the code wrote has its types; anything else is not looked at.
-    if (typeof stored === 'object' && stored !== null && 'version' in stored && stored.version === version && 'records' in stored && Array.isArray(stored.records)) {
+    if (
+      typeof stored === 'object' &&
+      stored !== null &&
+      'version' in stored &&
+      stored.version === version &&
+      'records' in stored &&
+      Array.isArray(stored.records)
+    ) {
       return new Map((stored.records as readonly CachedRecord[]).map((cached) => [cached.record.file, cached]));
     }
   } catch {

@@ -67,7 +67,12 @@ function entryIn(folder: string, name: string, root: string, findings: FileFindi
   const names = listFolder(join(folder, name), `teardowns/${name}`, findings).map((each) => each.name);
   if (!names.includes('index.md')) {
     const alike = names.find((each) => each.toLowerCase() === 'index.md') ?? names.find((each) => /\.(?:md|markdown)$/i.test(each));
-    report(findings, file, 'folder-without-index', `The folder teardowns/${name} has no index.md${alike === undefined ? '' : `; it has ${alike}: rename it to index.md`}`);
+    report(
+      findings,
+      file,
+      'folder-without-index',
+      `The folder teardowns/${name} has no index.md${alike === undefined ? '' : `; it has ${alike}: rename it to index.md`}`,
+    );
     return null;
   }
   if (!staysInside(path, root, file, findings)) return null;
@@ -83,7 +88,12 @@ function strayFile(name: string, listed: readonly Dirent[], findings: FileFindin
   const stem = name.replace(/\.(?:md|markdown)$/i, '');
   const folder = listed.find((each) => each.name !== name && addressOf(each.name) === addressOf(stem));
   if (stem !== name && folder !== undefined) {
-    report(findings, `teardowns/${name}`, 'address-collision', `teardowns/${name} and teardowns/${folder.name}/index.md both have the address /teardowns/${addressOf(stem)}/`);
+    report(
+      findings,
+      `teardowns/${name}`,
+      'address-collision',
+      `teardowns/${name} and teardowns/${folder.name}/index.md both have the address /teardowns/${addressOf(stem)}/`,
+    );
   } else {
     const hint = stem === name ? '' : `; an entry is written in teardowns/${addressOf(stem)}/index.md`;
     report(findings, `teardowns/${name}`, 'stray-file', `teardowns/${name} is a file among the folders of teardowns${hint}`);
@@ -98,7 +108,12 @@ function reportCollisions(entries: readonly EntryFile[], findings: FileFinding[]
     if (group.length < 2) continue;
     for (const entry of group) {
       const others = group.filter((other) => other !== entry).map((other) => other.file);
-      report(findings, entry.file, 'address-collision', `${entry.file} and ${others.join(' and ')} both have the address /teardowns/${address}/`);
+      report(
+        findings,
+        entry.file,
+        'address-collision',
+        `${entry.file} and ${others.join(' and ')} both have the address /teardowns/${address}/`,
+      );
     }
   }
 }

@@ -60,18 +60,28 @@ interface Served {
 
 function answer(request: IncomingMessage, response: ServerResponse, served: Served): void {
   for (const [name, value] of Object.entries(served.headers)) response.setHeader(name, value);
-  if (request.method !== 'GET' && request.method !== 'HEAD') return end(response, 405, { Allow: 'GET, HEAD' });
+  const reply = replyTo(request, served);
+  if (reply.file === null) response.writeHead(reply.status, { 'Content-Length': 0, ...reply.headers }).end();
+  else send(request, response, reply.status, reply.file);
+}
+
+interface Reply {
+  readonly status: number;
+  readonly headers: Record<string, string>;
+  readonly file: string | null;
+}
+
+function replyTo(request: IncomingMessage, { root, base }: Served): Reply {
+  const bare = (status: number, headers: Record<string, string> = {}): Reply => ({ status, headers, file: null });
+  if (request.method !== 'GET' && request.method !== 'HEAD') return bare(405, { Allow: 'GET, HEAD' });
   const path = pathOf(request.url ?? '/');
-  if (path === null) return end(response, 400);
-  if (path === '/' && served.base !== '/') return end(response, 302, { Location: served.base });
-  if (`${path}/` === served.base) return end(response, 301, { Location: served.base });
-  const below = path.startsWith(served.base) ? path.slice(served.base.length) : null;
-  const found = below === null ? null : fileUnder(served.root, below);
-  if (found === 'folder without slash') return end(response, 301, { Location: `${encodeURI(path)}/` });
-  if (found !== null) return send(request, response, 200, found);
-  const missing = fileUnder(served.root, '404.html');
-  if (missing === null || missing === 'folder without slash') return end(response, 404);
-  send(request, response, 404, missing);
+  if (path === null) return bare(400);
+  if (path === '/' && base !== '/') return bare(302, { Location: base });
+  if (`${path}/` === base) return bare(301, { Location: base });
+  const found = path.startsWith(base) ? fileUnder(root, path.slice(base.length)) : NOTHING;
+  if (found.lacksSlash) return bare(301, { Location: `${encodeURI(path)}/` });
+  if (found.file !== null) return { status: 200, headers: {}, file: found.file };
+  return { status: 404, headers: {}, file: fileUnder(root, '404.html').file };
 }
 
 /** The decoded path of an address without query; null for one that cannot be decoded or tries to climb. */
@@ -84,28 +94,36 @@ function pathOf(url: string): string | null {
   }
 }
 
-function fileUnder(root: string, below: string): string | 'folder without slash' | null {
+interface Found {
+  readonly file: string | null;
+  /** A folder was asked for without the slash at its end. */
+  readonly lacksSlash: boolean;
+}
+
+const NOTHING: Found = { file: null, lacksSlash: false };
+
+function fileUnder(root: string, below: string): Found {
   const path = join(root, below);
   const stat = statSync(path, { throwIfNoEntry: false });
-  if (stat?.isDirectory() === true && below !== '' && !below.endsWith('/')) return 'folder without slash';
+  if (stat?.isDirectory() === true && below !== '' && !below.endsWith('/')) return { file: null, lacksSlash: true };
   const file = stat?.isDirectory() === true ? join(path, 'index.html') : path;
-  if (statSync(file, { throwIfNoEntry: false })?.isFile() !== true || (stat?.isFile() === true && below.endsWith('/'))) return null;
-  return realpathSync(file).startsWith(root + sep) ? file : null;
+  if (statSync(file, { throwIfNoEntry: false })?.isFile() !== true || (stat?.isFile() === true && below.endsWith('/'))) return NOTHING;
+  return realpathSync(file).startsWith(root + sep) ? { file, lacksSlash: false } : NOTHING;
 }
 
 function send(request: IncomingMessage, response: ServerResponse, status: number, file: string): void {
   const size = statSync(file).size;
-  response.writeHead(status, { 'Content-Type': TYPES[extname(file).toLowerCase()] ?? 'application/octet-stream', 'Content-Length': size, 'Cache-Control': 'no-cache' });
+  response.writeHead(status, {
+    'Content-Type': TYPES[extname(file).toLowerCase()] ?? 'application/octet-stream',
+    'Content-Length': size,
+    'Cache-Control': 'no-cache',
+  });
   if (request.method === 'HEAD') {
     response.end();
     return;
   }
   // A reader who leaves in the middle is no fault of the server.
   pipeline(createReadStream(file), response, () => undefined);
-}
-
-function end(response: ServerResponse, status: number, headers: Record<string, string> = {}): void {
-  response.writeHead(status, { 'Content-Length': 0, ...headers }).end();
 }
 
 /** Starts a server on this machine only; with port 0, or when the port is taken and `orAny` allows, on any free one. Resolves to its address. */

@@ -59,8 +59,10 @@ export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
 
 /** The error lines of the generator without colour codes and without stack frames. */
 function lastWords(said: string): string {
-  // eslint-disable-next-line no-control-regex -- colour codes are control characters
-  const lines = said.replace(/\u001b\[[0-9;]*m/g, '').split('\n').map((line) => line.trimEnd());
+  const lines = said
+    .replace(/\u001b\[[0-9;]*m/g, '')
+    .split('\n')
+    .map((line) => line.trimEnd());
   const telling = lines.filter((line) => line.trim() !== '' && !/^\s*at\s/.test(line) && !/^\s*Stack trace/i.test(line));
   const error = telling.findIndex((line) => /error/i.test(line));
   return telling.slice(error === -1 ? -6 : error, error === -1 ? undefined : error + 8).join('\n');

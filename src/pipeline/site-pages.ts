@@ -12,11 +12,18 @@ export interface SitePages {
 const FOUND_LATER = new Set(['parts', 'makers', 'topologies', 'families', 'topology']);
 
 /** What is wrong with a link to a page of the site: null, or the rule and what to say. */
-export function faultOfLink(path: string, pages: SitePages): { readonly rule: 'prose-link-broken' | 'prose-link-draft'; readonly message: string } | null {
-  const [section = '', name = '', ...rest] = decoded(path).split('/').filter((step) => step !== '');
+export function faultOfLink(
+  path: string,
+  pages: SitePages,
+): { readonly rule: 'prose-link-broken' | 'prose-link-draft'; readonly message: string } | null {
+  const [section = '', name = '', ...rest] = decoded(path)
+    .split('/')
+    .filter((step) => step !== '');
   if (section === '' || FOUND_LATER.has(section)) return null;
-  if (section === 'teardowns' && name !== '' && pages.drafts.has(name)) return { rule: 'prose-link-draft', message: `The link leads to the draft ${name}` };
-  const names = section === 'teardowns' ? pages.published : section === 'methods' ? pages.methods : section === 'rules' ? pages.rules : null;
+  if (section === 'teardowns' && name !== '' && pages.drafts.has(name))
+    return { rule: 'prose-link-draft', message: `The link leads to the draft ${name}` };
+  const names =
+    section === 'teardowns' ? pages.published : section === 'methods' ? pages.methods : section === 'rules' ? pages.rules : null;
   if (names === null) return broken(`${path}: the site has no such section`);
   if (rest.length > 0) return broken(`${path}: nothing lies under a ${section.replace(/s$/, '')}; files beside an entry are not published`);
   if (name === '' || names.has(name)) return null;

@@ -56,7 +56,8 @@ function rowOf(part: Part): SheetSummary['parts'][number][] {
 function outlineOf(entry: Entry): SheetSummary['outline'] {
   const size = entry.body.size?.size;
   if (size === undefined) return null;
-  if (size.shape === 'box') return [millimetres(size.edges[0].nominal), millimetres(size.edges[1].nominal), millimetres(size.edges[2].nominal)];
+  if (size.shape === 'box')
+    return [millimetres(size.edges[0].nominal), millimetres(size.edges[1].nominal), millimetres(size.edges[2].nominal)];
   return [millimetres(size.diameter.nominal), millimetres(size.diameter.nominal), millimetres(size.height.nominal)];
 }
 

@@ -36,18 +36,23 @@ describe('the preflight', () => {
     expect([run.status, run.stdout, run.stderr]).toEqual([0, `${VERSION}\n`, '']);
   });
 
-  test.skipIf(!hasOwnNode).each(['v20.0.0', 'v22.17.9', 'v9.9.9'])('%s hands over to the Node that came with the package, exit code included', (version) => {
-    const preload = pretending(version);
-    const good = spawnSync(process.execPath, ['-r', preload, PROGRAM, '--version'], { encoding: 'utf8' });
-    expect([good.status, good.stdout, good.stderr]).toEqual([0, `${VERSION}\n`, '']);
-    const wrong = spawnSync(process.execPath, ['-r', preload, PROGRAM, 'chekc'], { encoding: 'utf8' });
-    expect([wrong.status, wrong.stderr]).toEqual([2, 'There is no command "chekc"; did you mean "check"?\n']);
-  });
+  test.skipIf(!hasOwnNode).each(['v20.0.0', 'v22.17.9', 'v9.9.9'])(
+    '%s hands over to the Node that came with the package, exit code included',
+    (version) => {
+      const preload = pretending(version);
+      const good = spawnSync(process.execPath, ['-r', preload, PROGRAM, '--version'], { encoding: 'utf8' });
+      expect([good.status, good.stdout, good.stderr]).toEqual([0, `${VERSION}\n`, '']);
+      const wrong = spawnSync(process.execPath, ['-r', preload, PROGRAM, 'chekc'], { encoding: 'utf8' });
+      expect([wrong.status, wrong.stderr]).toEqual([2, 'There is no command "chekc"; did you mean "check"?\n']);
+    },
+  );
 
   test('an old Node on a platform without one says which is needed', () => {
     const run = spawnSync(process.execPath, ['-r', pretending('v20.0.0', 'abacus'), PROGRAM, '--version'], { encoding: 'utf8' });
     expect(run.status).toBe(1);
-    expect(run.stderr).toBe(`seamline needs Node 22.18 or newer; this is v20.0.0, and no newer one came with the package for ${process.platform} abacus. Install a newer Node, or run "npm ci" without leaving out optional packages.\n`);
+    expect(run.stderr).toBe(
+      `seamline needs Node 22.18 or newer; this is v20.0.0, and no newer one came with the package for ${process.platform} abacus. Install a newer Node, or run "npm ci" without leaving out optional packages.\n`,
+    );
   });
 });
 

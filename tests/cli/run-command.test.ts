@@ -13,7 +13,10 @@ interface Said {
 /** Runs a command line in a folder of its own unless one is given. */
 async function seamline(argv: readonly string[], cwd: string = temporaryFolder(), isTTY = false): Promise<Said> {
   const said = { stdout: '', stderr: '' };
-  const sink = (name: 'stdout' | 'stderr'): { write: (text: string) => void; isTTY: boolean } => ({ write: (text) => void (said[name] += text), isTTY });
+  const sink = (name: 'stdout' | 'stderr'): { write: (text: string) => void; isTTY: boolean } => ({
+    write: (text) => void (said[name] += text),
+    isTTY,
+  });
   const code = await runCommand(argv, { stdout: sink('stdout'), stderr: sink('stderr'), cwd, env: {} });
   return { code, ...said };
 }
@@ -107,12 +110,25 @@ describe('check', () => {
     const rows = JSON.parse(stdout) as readonly Record<string, unknown>[];
     expect(rows).toHaveLength(1);
     expect(Object.keys(rows[0] ?? {})).toEqual(['file', 'line', 'column', 'endLine', 'endColumn', 'severity', 'rule', 'message', 'source']);
-    expect(rows[0]).toMatchObject({ file: 'teardowns/a/index.md', line: 9, column: 3, endLine: 9, endColumn: 18, severity: 'error', rule: 'prose-unknown-name' });
+    expect(rows[0]).toMatchObject({
+      file: 'teardowns/a/index.md',
+      line: 9,
+      column: 3,
+      endLine: 9,
+      endColumn: 18,
+      severity: 'error',
+      rule: 'prose-unknown-name',
+    });
   });
 
   test('as SARIF: every rule that it cites is described', async () => {
     const { stdout } = await seamline(['check', '--content', '.', '--format', 'sarif'], contentFolder(broken));
-    const log = JSON.parse(stdout) as { readonly runs: readonly { readonly tool: { readonly driver: { readonly rules: readonly { readonly id: string; readonly shortDescription?: unknown }[] } }; readonly results: readonly { readonly ruleId: string }[] }[] };
+    const log = JSON.parse(stdout) as {
+      readonly runs: readonly {
+        readonly tool: { readonly driver: { readonly rules: readonly { readonly id: string; readonly shortDescription?: unknown }[] } };
+        readonly results: readonly { readonly ruleId: string }[];
+      }[];
+    };
     const described = log.runs[0]?.tool.driver.rules.filter((rule) => rule.shortDescription !== undefined).map((rule) => rule.id);
     for (const result of log.runs[0]?.results ?? []) expect(described).toContain(result.ruleId);
     expect(log.runs[0]?.results).toHaveLength(1);
@@ -156,11 +172,14 @@ describe('schema and explain', () => {
     expect(JSON.parse(stdout)).toMatchObject({ type: 'object', additionalProperties: false, required: ['title', 'device'] });
   });
 
-  test.each(['internal-fault', 'prose-html-removed', 'yaml-syntax', 'capacitor-voltage-margin'])('rule %s: title, why, what to do, source', async (id) => {
-    const { code, stdout } = await seamline(['explain', id]);
-    expect(code).toBe(0);
-    expect(stdout).toMatch(new RegExp(`^${id} \\((?:error|warning|note)\\)\\n.+\\n\\n.+\\nWhat to do: .+\\nSource: .+\\n$`));
-  });
+  test.each(['internal-fault', 'prose-html-removed', 'yaml-syntax', 'capacitor-voltage-margin'])(
+    'rule %s: title, why, what to do, source',
+    async (id) => {
+      const { code, stdout } = await seamline(['explain', id]);
+      expect(code).toBe(0);
+      expect(stdout).toMatch(new RegExp(`^${id} \\((?:error|warning|note)\\)\\n.+\\n\\n.+\\nWhat to do: .+\\nSource: .+\\n$`));
+    },
+  );
 
   test('formula: expression, symbols, source and the published examples', async () => {
     const { stdout } = await seamline(['explain', 'stored-energy']);

@@ -19,14 +19,28 @@ function pictureOf(folder: string): string[] {
 /** A builder that writes a page for the home and one for each sheet, changed as a test needs it. */
 function writingBuilder(pages: Readonly<Record<string, string>> = {}): SiteBuilder {
   return ({ prepared, folder }) => {
-    const { sheets } = JSON.parse(readFileSync(join(prepared, 'manifest.json'), 'utf8')) as { readonly sheets: readonly { readonly slug: string }[] };
+    const { sheets } = JSON.parse(readFileSync(join(prepared, 'manifest.json'), 'utf8')) as {
+      readonly sheets: readonly { readonly slug: string }[];
+    };
     const files = Object.fromEntries(sheets.map(({ slug }) => [`teardowns/${slug}/index.html`, '<body><h1>x</h1></body>']));
     writeFiles(folder, { 'index.html': '<body>home</body>', ...files, ...pages });
     return Promise.resolve();
   };
 }
 
-async function buildOver(published: Readonly<Record<string, string>>, content: string, builder: SiteBuilder): Promise<{ readonly outcome: BuildOutcome; readonly kept: boolean; readonly beside: readonly string[] }> {
+/** A builder that writes these pages and nothing else. */
+function bareBuilder(pages: Readonly<Record<string, string>>): SiteBuilder {
+  return ({ folder }) => {
+    writeFiles(folder, pages);
+    return Promise.resolve();
+  };
+}
+
+async function buildOver(
+  published: Readonly<Record<string, string>>,
+  content: string,
+  builder: SiteBuilder,
+): Promise<{ readonly outcome: BuildOutcome; readonly kept: boolean; readonly beside: readonly string[] }> {
   const work = temporaryFolder();
   const out = join(work, 'site', 'dist');
   mkdirSync(out, { recursive: true });
@@ -59,8 +73,8 @@ describe('a build that fails leaves the published folder byte for byte as it was
     ['a broken link', writingBuilder({ 'x/index.html': '<body><a href="/none/">x</a></body>' }), 'The link "/none/" leads nowhere'],
     ['an id twice', writingBuilder({ 'x/index.html': '<body><p id="a"></p><p id="a">x</p></body>' }), 'The id "a" stands twice'],
     ['a sheet without a body', writingBuilder({ 'teardowns/a/index.html': '<body></body>' }), 'The page has no body'],
-    ['a sheet without a page', ({ folder }) => Promise.resolve(writeFiles(folder, { 'index.html': '<body>home</body>' })), 'This teardown has no page'],
-    ['no home page', ({ folder }) => Promise.resolve(writeFiles(folder, { 'teardowns/a/index.html': '<body>x</body>' })), 'The site has no home page'],
+    ['a sheet without a page', bareBuilder({ 'index.html': '<body>home</body>' }), 'This teardown has no page'],
+    ['no home page', bareBuilder({ 'teardowns/a/index.html': '<body>x</body>' }), 'The site has no home page'],
   ])('%s', async (_, builder, message) => {
     const { outcome, kept, beside } = await buildOver(PUBLISHED, contentFolder(GOOD), builder);
     expect(outcome.ended === 'faults in output' ? outcome.faults.map((fault) => fault.message) : outcome.ended).toEqual([message]);
@@ -81,7 +95,14 @@ describe('a build that succeeds', () => {
 
   test('makes the folder where there is none, and can be repeated', async () => {
     const work = temporaryFolder();
-    const options = { content: contentFolder(GOOD), out: join(work, 'deep/dist'), base: '/', prepared: join(work, 'p'), cache: join(work, 'c'), builder: writingBuilder() };
+    const options = {
+      content: contentFolder(GOOD),
+      out: join(work, 'deep/dist'),
+      base: '/',
+      prepared: join(work, 'p'),
+      cache: join(work, 'c'),
+      builder: writingBuilder(),
+    };
     expect((await buildSite(options)).ended).toBe('published');
     const first = readdirSync(options.out, { recursive: true, encoding: 'utf8' }).sort();
     expect((await buildSite(options)).ended).toBe('published');

@@ -14,7 +14,8 @@ function faults(files: Readonly<Record<string, string>>, base = '/', slugs: read
 
 describe('the finished site', () => {
   test('links to pages, to places in pages, to files and to other hosts are in order', () => {
-    const body = '<h1 id="x">x</h1><a href="/a/">a</a><a href="a/#y">a</a><a href="#x">x</a><a href="https://example.org/">e</a><a href="mailto:a@example.org">m</a><img src="/p.png" srcset="/p.png 1x, /p2.png 2x" alt=""><a href="/a/?q=1&amp;r=2#y">q</a>';
+    const body =
+      '<h1 id="x">x</h1><a href="/a/">a</a><a href="a/#y">a</a><a href="#x">x</a><a href="https://example.org/">e</a><a href="mailto:a@example.org">m</a><img src="/p.png" srcset="/p.png 1x, /p2.png 2x" alt=""><a href="/a/?q=1&amp;r=2#y">q</a>';
     expect(faults({ 'index.html': page(body), 'a/index.html': page('<p id="y">y</p>'), 'p.png': 'x', 'p2.png': 'x' })).toEqual([]);
   });
 

@@ -31,7 +31,7 @@ describe('putting a finished site in place', () => {
 
   test('a folder of somebody else is never replaced', () => {
     const folder = temporaryFolder();
-    writeFiles(folder, { 'mine/diary.txt': 'x', 'file': 'x', [`ours/${OUTPUT_MARK}`]: '' });
+    writeFiles(folder, { 'mine/diary.txt': 'x', file: 'x', [`ours/${OUTPUT_MARK}`]: '' });
     expect(mayReplace(join(folder, 'mine'))).toBe(false);
     expect(mayReplace(join(folder, 'file'))).toBe(false);
     expect(mayReplace(join(folder, 'ours'))).toBe(true);

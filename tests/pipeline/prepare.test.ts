@@ -23,11 +23,17 @@ describe('a content folder', () => {
     expect(hasErrors(diagnostics)).toBe(false);
     expect(manifest.sheets.map((sheet) => [sheet.slug, sheet.title, sheet.status])).toEqual([['lm-q30', 'LM Q30', 'published']]);
     expect(JSON.parse(readFileSync(join(work, 'p/manifest.json'), 'utf8'))).toEqual(manifest);
-    expect(JSON.parse(readFileSync(join(work, 'p/sheets/lm-q30.json'), 'utf8'))).toMatchObject({ html: '<p>Some <em>words</em>.</p>', placed: [], digest: manifest.sheets[0]?.digest });
+    expect(JSON.parse(readFileSync(join(work, 'p/sheets/lm-q30.json'), 'utf8'))).toMatchObject({
+      html: '<p>Some <em>words</em>.</p>',
+      placed: [],
+      digest: manifest.sheets[0]?.digest,
+    });
   });
 
   test('one broken entry among fifty: every finding of every file in one run, sorted by file and place', async () => {
-    const good = Object.fromEntries(Array.from({ length: 47 }, (_, at) => [`teardowns/unit-${String(at + 10)}/index.md`, entryText(`Unit ${String(at)}`)]));
+    const good = Object.fromEntries(
+      Array.from({ length: 47 }, (_, at) => [`teardowns/unit-${String(at + 10)}/index.md`, entryText(`Unit ${String(at)}`)]),
+    );
     const content = contentFolder({
       ...good,
       'teardowns/unit-03/index.md': '---\ntitle: [\n---\n',
@@ -69,7 +75,9 @@ describe('files that cannot be entries', () => {
   });
 
   test('a folder called index.md', async () => {
-    expect(placesOf(await prepareIn(contentFolder({ 'teardowns/a/index.md/x': 'x' })))).toEqual(['teardowns/a/index.md:1:1 file-unreadable']);
+    expect(placesOf(await prepareIn(contentFolder({ 'teardowns/a/index.md/x': 'x' })))).toEqual([
+      'teardowns/a/index.md:1:1 file-unreadable',
+    ]);
   });
 
   test('a byte order mark is no fault, and lines ending with CR LF keep their places', async () => {
@@ -138,39 +146,12 @@ describe('former addresses', () => {
   });
 });
 
-describe('settings of the site', () => {
-  const settings = async (text: string): Promise<string[]> => {
-    const { diagnostics } = await prepareIn(contentFolder({ 'site.yaml': text }));
-    return diagnostics.map(({ line, column, message }) => `${String(line)}:${String(column)} ${message}`);
-  };
-
-  test('all of them', async () => {
-    const text = 'name: A\nauthor: B\ndescription: C\naddress: https://example.org/sub/\nnumber prefix: RWB\nlicence: CC BY 4.0\nlanguage: en-GB\n';
-    const { manifest, diagnostics } = await prepareIn(contentFolder({ 'site.yaml': text }));
-    expect(diagnostics).toEqual([]);
-    expect(manifest.site).toEqual({ name: 'A', author: 'B', description: 'C', address: 'https://example.org/sub/', numberPrefix: 'RWB', licence: 'CC BY 4.0', language: 'en-GB' });
-  });
-
-  test.each([
-    ['nmae: A', '1:1 "nmae" is not a setting of the site; did you mean "name"?'],
-    ['name: A\nauthor: 12', '2:9 "author" must be a text: put it into quotes'],
-    ['address: example.org', '1:10 The address "example.org" must be the whole address of the published site, such as https://example.org/'],
-    ['address: javascript:alert(1)', '1:10 The address "javascript:alert(1)" must be the whole address of the published site, such as https://example.org/'],
-    ['language: English please', '1:11 The language "English please" must be a language tag, such as en or en-GB'],
-    ['name: [a', '1:9'],
-    ['- a', '1:1 site.yaml must hold lines like "name: My bench"'],
-    ['', '1:1 site.yaml must hold lines like "name: My bench"'],
-    ['name: A\nname: B', '2:1 site.yaml is not valid YAML: Map keys must be unique'],
-    ['__proto__: A', '1:1 "__proto__" is not a setting of the site'],
-    ['name:', '1:6 "name" must be a text'],
-  ])('%j', async (text, message) => {
-    expect(await settings(text)).toEqual([expect.stringContaining(message)]);
-  });
-});
-
 describe('pictures in the text', () => {
   test('one that is not beside the entry is an error at its place, one outside its folder too', async () => {
-    const content = contentFolder({ 'teardowns/a/index.md': entryText('A', '![x](in.jpg)\n\n![x](no.jpg)\n\n![x](../../../../x.jpg)\n'), 'teardowns/a/in.jpg': 'x' });
+    const content = contentFolder({
+      'teardowns/a/index.md': entryText('A', '![x](in.jpg)\n\n![x](no.jpg)\n\n![x](../../../../x.jpg)\n'),
+      'teardowns/a/in.jpg': 'x',
+    });
     const places = placesOf(await prepareIn(content)).filter((place) => place.includes('missing'));
     expect(places).toEqual(['teardowns/a/index.md:11:1 prose-image-missing', 'teardowns/a/index.md:13:1 prose-image-missing']);
   });
@@ -193,7 +174,9 @@ describe('a step of this program that fails', () => {
     const content = contentFolder({ 'teardowns/a/index.md': entryText('A'), 'teardowns/b/index.md': '' });
     const { diagnostics } = await prepareIn(content, 'check', steps);
     const faults = diagnostics.filter((diagnostic) => diagnostic.rule === 'internal-fault' && diagnostic.file === 'teardowns/a/index.md');
-    expect(faults.map(({ severity, message }) => [severity, message])).toEqual([['error', `The step "${name}" failed on this entry: x is undefined`]]);
+    expect(faults.map(({ severity, message }) => [severity, message])).toEqual([
+      ['error', `The step "${name}" failed on this entry: x is undefined`],
+    ]);
   });
 });
 
@@ -210,7 +193,10 @@ describe('the second run', () => {
     expect(first.counts.parsed).toBe(2);
     change(content, work);
     const second = await prepare(options);
-    return { parsed: second.counts.parsed, same: JSON.stringify([first.manifest, first.diagnostics]) === JSON.stringify([second.manifest, second.diagnostics]) };
+    return {
+      parsed: second.counts.parsed,
+      same: JSON.stringify([first.manifest, first.diagnostics]) === JSON.stringify([second.manifest, second.diagnostics]),
+    };
   }
 
   test('parses nothing when nothing changed, and says the same', async () => {
@@ -218,14 +204,34 @@ describe('the second run', () => {
   });
 
   test('parses the entry that changed, the one whose parts file changed, and the one whose sheet is gone', async () => {
-    expect(await twice((content) => writeFileSync(join(content, 'teardowns/b/index.md'), entryText('B', '[a](../a/) y\n')))).toEqual({ parsed: 1, same: false });
-    expect(await twice((content) => writeFileSync(join(content, 'teardowns/a/parts.csv'), 'stage,reference,role\n\n'))).toMatchObject({ parsed: 1 });
-    expect(await twice((_, work) => rmSync(join(work, 'p/sheets/a.json')))).toEqual({ parsed: 1, same: true });
-    expect(await twice((_, work) => writeFileSync(join(work, 'c/records.json'), '{"version":"'))).toEqual({ parsed: 2, same: true });
+    expect(
+      await twice((content) => {
+        writeFileSync(join(content, 'teardowns/b/index.md'), entryText('B', '[a](../a/) y\n'));
+      }),
+    ).toEqual({ parsed: 1, same: false });
+    expect(
+      await twice((content) => {
+        writeFileSync(join(content, 'teardowns/a/parts.csv'), 'stage,reference,role\n\n');
+      }),
+    ).toMatchObject({ parsed: 1 });
+    expect(
+      await twice((_, work) => {
+        rmSync(join(work, 'p/sheets/a.json'));
+      }),
+    ).toEqual({ parsed: 1, same: true });
+    expect(
+      await twice((_, work) => {
+        writeFileSync(join(work, 'c/records.json'), '{"version":"');
+      }),
+    ).toEqual({ parsed: 2, same: true });
   });
 
   test('finds the link that broke when another entry went, without parsing the one that holds it', async () => {
-    expect(await twice((content) => rmSync(join(content, 'teardowns/a'), { recursive: true }))).toEqual({ parsed: 0, same: false });
+    expect(
+      await twice((content) => {
+        rmSync(join(content, 'teardowns/a'), { recursive: true });
+      }),
+    ).toEqual({ parsed: 0, same: false });
   });
 
   test('leaves files alone whose bytes are the same, and drops sheets of entries that are gone', async () => {
@@ -245,59 +251,28 @@ describe('the second run', () => {
 
 describe('many entries', () => {
   test('are prepared in workers, with the same bytes as in one thread', async () => {
-    const files = Object.fromEntries(Array.from({ length: 60 }, (_, at) => [`teardowns/unit-${String(at + 10)}/index.md`, entryText(`Unit ${String(at)}`, `Text ${String(at)} :value[x].\n`)]));
+    const files = Object.fromEntries(
+      Array.from({ length: 60 }, (_, at) => [
+        `teardowns/unit-${String(at + 10)}/index.md`,
+        entryText(`Unit ${String(at)}`, `Text ${String(at)} :value[x].\n`),
+      ]),
+    );
     const content = contentFolder(files);
     const [one, other] = [temporaryFolder(), temporaryFolder()];
     const seen: number[] = [];
-    const inWorkers = await prepare({ content, prepared: join(one, 'p'), cache: join(one, 'c'), mode: 'build', onProgress: (done) => seen.push(done) });
+    const inWorkers = await prepare({
+      content,
+      prepared: join(one, 'p'),
+      cache: join(one, 'c'),
+      mode: 'build',
+      onProgress: (done) => seen.push(done),
+    });
     const inThread = await prepare({ content, prepared: join(other, 'p'), cache: join(other, 'c'), mode: 'build', steps: OWN_STEPS });
     expect(inWorkers).toEqual(inThread);
     expect(seen.at(-1)).toBe(60);
     for (const name of readdirSync(join(one, 'p/sheets'))) {
       expect(readFileSync(join(one, 'p/sheets', name))).toEqual(readFileSync(join(other, 'p/sheets', name)));
     }
-  });
-});
-
-describe('a parts file', () => {
-  const withParts = async (csv: string | Uint8Array): Promise<string[]> => {
-    const stages = 'stages: { input: input filter }\nparts: parts.csv\n';
-    const prepared = await prepareIn(contentFolder({ 'teardowns/a/index.md': entryText('A', 'x\n', stages), 'teardowns/a/parts.csv': csv }));
-    return prepared.diagnostics.map(({ file, line, column, rule, message }) => `${file.replace('teardowns/a/', '')}:${String(line)}:${String(column)} ${rule}: ${message}`);
-  };
-
-  test.each(['stage,reference,role,rating\ninput,F1,fuse,T3.15 A 250 VAC\n', 'Stage;Reference;Role;Rating\r\ninput;F1;fuse;T3.15 A 250 VAC\r\n', '\uFEFFstage\treference\trole\trating\ninput\tF1\tfuse\tT3.15 A 250 VAC\n'])(
-    'is read with commas, semicolons or tabs',
-    async (csv) => {
-      expect((await withParts(csv)).filter((finding) => !finding.startsWith('index.md'))).toEqual([]);
-    },
-  );
-
-  test('a ragged row is reported with its line, and all others are read', async () => {
-    const findings = await withParts('stage,reference,role\ninput,F1\ninput,F2,fuse\ninput,F3,fuse,x\n');
-    expect(findings.filter((finding) => finding.includes('parts-file-row'))).toEqual([
-      'parts.csv:2:1 parts-file-row: This row has another number of cells than the heading',
-      'parts.csv:4:1 parts-file-row: This row has another number of cells than the heading',
-    ]);
-  });
-
-  test('a wrong column, a repeated reference, an empty cell and a column that stands twice have their places', async () => {
-    expect(await withParts('stage,reference,roel\ninput,F1,fuse\n')).toContainEqual(expect.stringMatching(/^parts\.csv:1:1 unknown-key: "roel" is no column/));
-    expect(await withParts('stage,reference,role\ninput,F1,fuse\ninput,F1,fuse\n')).toContainEqual(expect.stringMatching(/^parts\.csv:3:1 duplicate-reference: F1 stands twice/));
-    expect(await withParts('stage,reference,role\n,F1,fuse\n')).toContainEqual(expect.stringMatching(/^parts\.csv:2:1 missing-field: This row has no stage/));
-    expect(await withParts('stage,reference,role,Role\ninput,F1,fuse,fuse\n')).toContainEqual('parts.csv:1:22 parts-file-row: The column "Role" stands twice');
-    expect(await withParts('stage,reference,role\n__proto__,__proto__,fuse\n')).not.toContainEqual(expect.stringContaining('internal-fault'));
-  });
-
-  test('a rating that cannot be read is reported in its cell', async () => {
-    const findings = await withParts('stage,reference,role,rating\ninput,"F1, F2",fuse,T3.15 A 250 VAC\ninput,F3,fuse,3 zorks\n');
-    expect(findings.some((finding) => /^parts\.csv:3:1[5-9] /.test(finding))).toBe(true);
-  });
-
-  test('an open quote, and a file that is not there, are said', async () => {
-    expect((await withParts('stage,reference,role\ninput,"F1,fuse\n')).some((finding) => finding.startsWith('parts.csv:') && finding.includes('parts-file-row'))).toBe(true);
-    const prepared = await prepareIn(contentFolder({ 'teardowns/a/index.md': entryText('A', 'x\n', 'parts: ../../site.yaml\n') }));
-    expect(placesOf(prepared)).toContain('teardowns/a/index.md:7:8 parts-file-missing');
   });
 });
 

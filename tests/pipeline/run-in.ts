@@ -6,7 +6,13 @@ import { temporaryFolder } from './content-folder.ts';
 /** Prepares a content folder into folders of its own. */
 export function prepareIn(content: string, mode: PrepareOptions['mode'] = 'check', steps?: EntrySteps): Promise<Prepared> {
   const work = temporaryFolder();
-  return prepare({ content, prepared: join(work, 'prepared'), cache: join(work, 'cache'), mode, ...(steps === undefined ? {} : { steps }) });
+  return prepare({
+    content,
+    prepared: join(work, 'prepared'),
+    cache: join(work, 'cache'),
+    mode,
+    ...(steps === undefined ? {} : { steps }),
+  });
 }
 
 /** "file:line:column rule" of every finding, in order. */

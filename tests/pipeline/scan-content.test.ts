@@ -10,18 +10,42 @@ function findingsIn(content: string): string[] {
 }
 
 describe('addresses', () => {
-  test.each([['65.5W-unit', '65-5w-unit'], ['655W-unit', '655w-unit'], ['Größe 2', 'große-2'.normalize('NFKD').replace(/\p{Mark}/gu, '').replace('ß', '-')], ['--a--', 'a'], ['日本', '']])('%s has the address %s', (name, address) => {
+  test.each([
+    ['65.5W-unit', '65-5w-unit'],
+    ['655W-unit', '655w-unit'],
+    [
+      'Größe 2',
+      'große-2'
+        .normalize('NFKD')
+        .replace(/\p{Mark}/gu, '')
+        .replace('ß', '-'),
+    ],
+    ['--a--', 'a'],
+    ['日本', ''],
+  ])('%s has the address %s', (name, address) => {
     expect(addressOf(name)).toBe(address);
   });
 
-  test.each([['lm-q100', true], ['LM-Q100', false], ['a--b', false], ['-a', false], ['65.5w', false], ['', false], ['a_b', false]])('%s is an address: %s', (name, is) => {
+  test.each([
+    ['lm-q100', true],
+    ['LM-Q100', false],
+    ['a--b', false],
+    ['-a', false],
+    ['65.5w', false],
+    ['', false],
+    ['a_b', false],
+  ])('%s is an address: %s', (name, is) => {
     expect(isAddress(name)).toBe(is);
   });
 });
 
 describe('folders of teardowns', () => {
   test('two folders with one address are both named', () => {
-    const content = contentFolder({ 'teardowns/65.5w-unit/index.md': 'x', 'teardowns/65-5w-unit/index.md': 'x', 'teardowns/655w-unit/index.md': 'x' });
+    const content = contentFolder({
+      'teardowns/65.5w-unit/index.md': 'x',
+      'teardowns/65-5w-unit/index.md': 'x',
+      'teardowns/655w-unit/index.md': 'x',
+    });
     const collisions = findingsIn(content).filter((finding) => finding.includes('address-collision'));
     expect(collisions).toEqual([
       'teardowns/65-5w-unit/index.md address-collision: teardowns/65-5w-unit/index.md and teardowns/65.5w-unit/index.md both have the address /teardowns/65-5w-unit/',
@@ -35,7 +59,12 @@ describe('folders of teardowns', () => {
   });
 
   test('a file beside a folder of the same name is a collision, another file is a stray one', () => {
-    const content = contentFolder({ 'teardowns/lm/index.md': 'x', 'teardowns/lm.md': 'x', 'teardowns/other.md': 'x', 'teardowns/notes.txt': 'x' });
+    const content = contentFolder({
+      'teardowns/lm/index.md': 'x',
+      'teardowns/lm.md': 'x',
+      'teardowns/other.md': 'x',
+      'teardowns/notes.txt': 'x',
+    });
     expect(findingsIn(content)).toEqual([
       'teardowns/lm.md address-collision: teardowns/lm.md and teardowns/lm/index.md both have the address /teardowns/lm/',
       'teardowns/notes.txt stray-file: teardowns/notes.txt is a file among the folders of teardowns',
