@@ -8,6 +8,7 @@ import { offerOfObject } from './offer-of-object.ts';
 import { offStep } from './offer-steps.ts';
 import type { OfferBody } from './offer.ts';
 import { decodeObject } from './power-data-object.ts';
+import type { PlacedWord } from './word-places.ts';
 
 /** An offer with how it was written, and the word where one was given. */
 export type ReadOffer = OfferBody & { readonly written: string; readonly word: number | null };
@@ -16,6 +17,8 @@ export type ReadOffer = OfferBody & { readonly written: string; readonly word: n
 export interface ListState {
   readonly cursor: Cursor;
   readonly offers: ReadOffer[];
+  /** Every word so far, fillers included. */
+  readonly words: PlacedWord[];
   draft: OfferDraft | null;
   /** Kind announced for the next offer, or for all that follow. */
   announced: Keyword | null;

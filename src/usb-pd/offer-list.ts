@@ -4,6 +4,7 @@ import type { Cursor } from '../units/cursor.ts';
 import type { Quantity, ReadingRemark } from '../units/quantity.ts';
 import { readMeasure } from '../units/read-measure.ts';
 import { addMeasure } from './add-measure.ts';
+import { askByteOrder } from './byte-order.ts';
 import { isComplete, isRange } from './offer-draft.ts';
 import { readKeyword } from './offer-keyword.ts';
 import type { Keyword } from './offer-keyword.ts';
@@ -12,7 +13,10 @@ import type { ListState, ReadOffer } from './offer-list-state.ts';
 import { offerOfObject } from './offer-of-object.ts';
 import { offerWatts } from './offer-watts.ts';
 import { decodeObject } from './power-data-object.ts';
+import { readPastedDump } from './pasted-dump.ts';
 import { readRawWord } from './raw-word.ts';
+import { remarkPlaces } from './word-places.ts';
+import type { PlacedWord } from './word-places.ts';
 
 export type { ReadOffer } from './offer-list-state.ts';
 
@@ -20,6 +24,8 @@ export type { ReadOffer } from './offer-list-state.ts';
 export interface OfferList {
   readonly offers: readonly ReadOffer[];
   readonly total: number | null;
+  /** Every word of the text in order, fillers of an EPR message included. */
+  readonly words: readonly number[];
   readonly remarks: readonly ReadingRemark[];
 }
 
@@ -29,10 +35,21 @@ const LONGEST_LIST = 600;
 /** Reads a list of offers with its printed total. Errors are among the remarks. */
 export function readOfferList(text: string): OfferList {
   const refusal = refusalOf(text, 'a list of offers', LONGEST_LIST);
-  if (refusal !== null) return { offers: [], total: null, remarks: [refusal] };
+  if (refusal !== null) return { offers: [], total: null, words: [], remarks: [refusal] };
   const cursor = cursorOn(text);
-  const state: ListState = { cursor, offers: [], draft: null, announced: null, isSeparated: false, pendingAmps: null, total: null };
-  while (!hasErrors(cursor.remarks)) {
+  const state: ListState = {
+    cursor,
+    offers: [],
+    words: [],
+    draft: null,
+    announced: null,
+    isSeparated: false,
+    pendingAmps: null,
+    total: null,
+  };
+  const dump = readPastedDump(cursor);
+  for (const placed of dump ?? []) addWord(state, placed);
+  while (dump === null && !hasErrors(cursor.remarks)) {
     skipSeparators(state);
     if (isAtEnd(cursor)) break;
     const before = cursor.at;
@@ -40,7 +57,8 @@ export function readOfferList(text: string): OfferList {
     if (cursor.at === before) break;
   }
   if (!hasErrors(cursor.remarks)) finishList(state);
-  return { offers: state.offers, total: state.total?.nominal ?? null, remarks: cursor.remarks };
+  const words = state.words.map(({ word }) => word);
+  return { offers: state.offers, total: state.total?.nominal ?? null, words, remarks: cursor.remarks };
 }
 
 const STRONG = ',;/·|+&';
@@ -72,7 +90,7 @@ function readPiece(state: ListState): boolean {
   const start = cursor.at;
   const word = readRawWord(cursor);
   if (word === undefined) return true;
-  if (word !== null) return addWord(state, word, start);
+  if (word !== null) return addWord(state, { word, start, end: cursor.at });
   const keyword = readKeyword(cursor);
   if (keyword !== null) return addKeyword(state, keyword);
   const measures = readMeasure(cursor, { dimension: null, bareNumber: null, isFuse: false });
@@ -82,16 +100,14 @@ function readPiece(state: ListState): boolean {
   return true;
 }
 
-function addWord(state: ListState, word: number, start: number): boolean {
+function addWord(state: ListState, placed: PlacedWord): boolean {
   closeDraft(state);
   const { cursor } = state;
-  const object = decodeObject(word);
-  const written = writtenBetween(cursor, start, cursor.at);
-  const body = offerOfObject(object);
+  const { word, start, end } = placed;
+  const written = writtenBetween(cursor, start, end);
+  const body = offerOfObject(decodeObject(word));
+  state.words.push(placed);
   if (body !== null) state.offers.push({ ...body, written, word });
-  else if (object.kind === 'empty')
-    remark(cursor, 'note', `${written} is filler: an unused place of an extended message`, start, cursor.at);
-  else remark(cursor, 'error', `${written} is of a kind that USB PD reserves: it offers nothing that can be read`, start, cursor.at);
   state.isSeparated = false;
   return true;
 }
@@ -123,7 +139,11 @@ function finishList(state: ListState): void {
   closeDraft(state);
   const { cursor, offers, total, announced } = state;
   if (state.pendingAmps !== null) closeDraft(state);
-  if (offers.length === 0 && !hasErrors(cursor.remarks)) {
+  askByteOrder(cursor, state.words);
+  if (!hasErrors(cursor.remarks)) refuseReserved(cursor, state.words);
+  if (hasErrors(cursor.remarks)) return;
+  remarkPlaces(cursor, state.words);
+  if (offers.length === 0 && state.words.length === 0) {
     const what = announced === null ? 'no offer' : `no volts and amperes behind “${String(announced.kind)}”`;
     remark(cursor, 'error', `${what}: an offer is volts and amperes, such as 9 V 3 A`, 0, cursor.text.length);
     return;
@@ -131,9 +151,18 @@ function finishList(state: ListState): void {
   checkTotal(state, total);
 }
 
+/** Said only once the words are known to be in their order: turned round, an ordinary word may look like one of these. */
+function refuseReserved(cursor: Cursor, words: readonly PlacedWord[]): void {
+  for (const { word, start, end } of words) {
+    if (decodeObject(word).kind !== 'reserved') continue;
+    const written = writtenBetween(cursor, start, end);
+    remark(cursor, 'error', `${written} is of a kind that USB PD reserves: it offers nothing that can be read`, start, end);
+  }
+}
+
 /** 1 % of slack: 9 V × 2.22 A is sold as 20 W. */
 function checkTotal(state: ListState, total: Quantity | null): void {
-  if (total === null || hasErrors(state.cursor.remarks)) return;
+  if (total === null || state.offers.length === 0 || hasErrors(state.cursor.remarks)) return;
   const most = Math.max(...state.offers.map(offerWatts));
   if (Math.abs(most - total.nominal) <= 0.01 * total.nominal) return;
   const message = `${total.written} is printed, and the offers reach ${most} W`;

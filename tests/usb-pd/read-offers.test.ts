@@ -45,10 +45,6 @@ describe('raw words', () => {
     }
   });
 
-  it('says that a zero word is filler', () => {
-    expect(remarksOf('0x0A01912C 0x00000000')).toEqual(['note 0x00000000: 0x00000000 is filler: an unused place of an extended message']);
-  });
-
   it('takes the meaning behind a word as the same offer', () => {
     expect(bodies('0x0A01912C (5V 3A) 0x0002D12C 9000mV 3000mA')).toHaveLength(2);
   });
@@ -72,12 +68,6 @@ describe('raw words', () => {
     expect(reading.ok).toBe(false);
     expect(text.slice(remark?.span.start, remark?.span.end)).toBe(at);
     expect(remark?.message).toContain(message);
-  });
-
-  it('offers the two halves of a 64-bit print, the first object being the lower one', () => {
-    // UCSI traces print two objects in one number; linux-usb mailing list, April 2024.
-    const [remark] = readOffers('0x0002D12C0801912C').remarks;
-    expect(remark?.suggestion).toContain('0x0801912C 0x0002D12C');
   });
 });
 

@@ -64,7 +64,11 @@ describe('a 27 W phone with PPS', () => {
   });
 
   it('falls to a fixed voltage where there is no PPS, and that is said', () => {
-    expect(supplies(offersOf('5V 3A, 9V 3A'), phone)).toMatchObject({ watts: 27, isMet: false, reason: 'no PPS at 9 V, falls to 9 V 27 W' });
+    expect(supplies(offersOf('5V 3A, 9V 3A'), phone)).toMatchObject({
+      watts: 27,
+      isMet: false,
+      reason: 'no PPS at 9 V, falls to 9 V 27 W',
+    });
   });
 });
 
