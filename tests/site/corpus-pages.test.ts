@@ -24,6 +24,7 @@ beforeAll(async () => {
   site = await buildSmallSite(BASE, TEARDOWNS);
   // The preparing step of this test wrote it a moment ago.
   ({ sheets } = JSON.parse(readFileSync(join(site.folder, '..', 'prepared', 'manifest.json'), 'utf8')) as Manifest);
+  expect(sheets.map((sheet) => sheet.slug).sort()).toEqual([...TEARDOWNS].sort());
 });
 
 /** Text of a page without its tags. */
