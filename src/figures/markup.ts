@@ -18,7 +18,15 @@ export function percent(fraction: number): string {
  * A whole figure: `svg` with role, title and description. Classes carry all style; `id` makes the title's and the description's ids.
  * Width and height are in CSS pixels and the figure is drawn at 1 : 1.
  */
-export function figure(input: { id: string; className: string; width: number; height: number; title: string; description: string; body: string }): string {
+export function figure(input: {
+  id: string;
+  className: string;
+  width: number;
+  height: number;
+  title: string;
+  description: string;
+  body: string;
+}): string {
   const { id, className, width, height, title, description, body } = input;
   return (
     `<svg class="${className}" role="img" aria-labelledby="${id}-t ${id}-d" width="${px(width)}" height="${px(height)}" viewBox="0 0 ${px(width)} ${px(height)}">` +

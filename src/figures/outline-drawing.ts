@@ -64,8 +64,12 @@ function boxDrawing(input: OutlineInput, body: Extract<DrawnBody, { shape: 'box'
   const radius = Math.min(3.5, 0.18 * Math.min(l, w, h)) * k;
   const planBottom = plan.y + plan.height;
   const views =
-    centreLines(front, false) + outline(front, radius) + portFace(input.ports, front, k) +
-    centreLines(plan, true) + outline(plan, radius) + coils(input.ports, plan, k) +
+    centreLines(front, false) +
+    outline(front, radius) +
+    portFace(input.ports, front, k) +
+    centreLines(plan, true) +
+    outline(plan, radius) +
+    coils(input.ports, plan, k) +
     horizontalDimension(plan.x, plan.x + plan.width, planBottom, planBottom + 30, label(body.length, sheet));
   const rest = sheet ? sideView(input, body, front, k, radius) : phoneDimensions(body, front, plan);
   return finished(input, views + rest, planBottom + 40, scale, `${body.length.text} × ${body.width.text} × ${body.height.text} mm`);
@@ -75,9 +79,14 @@ function sideView(input: OutlineInput, body: Extract<DrawnBody, { shape: 'box' }
   const side: Rect = { x: front.x + front.width + 66, y: front.y, width: body.width.mm * k, height: front.height };
   const [right, bottom] = [side.x + side.width, side.y + side.height];
   const socket = input.ports.some((port) => port.connector === 'USB-A') ? 6 : 3.5;
-  const opening = input.ports.length === 0 ? '' : `<rect class="med" x="${px(right - 5)}" y="${px(side.y + side.height / 2 - (socket * k) / 2)}" width="5" height="${px(socket * k)}"/>`;
+  const opening =
+    input.ports.length === 0
+      ? ''
+      : `<rect class="med" x="${px(right - 5)}" y="${px(side.y + side.height / 2 - (socket * k) / 2)}" width="5" height="${px(socket * k)}"/>`;
   return (
-    centreLines(side, false) + outline(side, radius) + opening +
+    centreLines(side, false) +
+    outline(side, radius) +
+    opening +
     horizontalDimension(side.x, right, bottom, bottom + 30, label(body.width, true)) +
     verticalDimension(side.y, bottom, right, right + 34, label(body.height, true))
   );
@@ -102,7 +111,11 @@ function cylinderDrawing(input: OutlineInput, body: Extract<DrawnBody, { shape: 
   const inner: Rect = { x: end.x + end.width * 0.12, y: end.y, width: end.width * 0.76, height: end.height };
   const circle = `<circle class="wide" cx="${px(end.x + end.width / 2)}" cy="${px(end.y + end.height / 2)}" r="${px(end.width / 2)}"/>`;
   const views =
-    centreLines(end, true) + circle + portFace(input.ports, inner, k) + centreLines(side, false) + outline(side, Math.min(3.5, 0.1 * d) * k) +
+    centreLines(end, true) +
+    circle +
+    portFace(input.ports, inner, k) +
+    centreLines(side, false) +
+    outline(side, Math.min(3.5, 0.1 * d) * k) +
     horizontalDimension(side.x, right, bottom, bottom + 30, label(body.height, sheet)) +
     verticalDimension(side.y, bottom, right, right + (sheet ? 34 : 26), `⌀${label(body.diameter, sheet)}`);
   return finished(input, views, bottom + 40, scale, `diameter ${body.diameter.text} mm, length ${body.height.text} mm`);

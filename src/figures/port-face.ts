@@ -33,7 +33,8 @@ export function connectorFace(connector: Connector, x: number, y: number, scale:
     );
   }
   const centre = `cx="${px(x)}" cy="${px(y)}"`;
-  if (connector === 'barrel') return `<circle class="med" ${centre} r="${px(w / 2)}"/><circle class="solid" ${centre} r="${px(w * 0.18)}"/>`;
+  if (connector === 'barrel')
+    return `<circle class="med" ${centre} r="${px(w / 2)}"/><circle class="solid" ${centre} r="${px(w * 0.18)}"/>`;
   return `<circle class="med" ${centre} r="${px(w / 2)}"/><circle class="solid" ${centre} r="${px(w * 0.3)}"/>`;
 }
 
@@ -54,7 +55,8 @@ export function portFace(ports: readonly DrawnPort[], box: { x: number; y: numbe
       const x = box.x + (box.width * ((index % perRow) + 0.5 + 0.35 * spread(inRow, index % perRow))) / inRow;
       const y = box.y + (box.height * (row + 0.5)) / rows;
       const above = (OPENINGS[port.connector][1] * scale * shrink) / 2 + 10;
-      const name = box.height / rows > 44 ? `<text class="num strong mid" x="${px(x)}" y="${px(y - above)}">${escapeText(port.id)}</text>` : '';
+      const name =
+        box.height / rows > 44 ? `<text class="num strong mid" x="${px(x)}" y="${px(y - above)}">${escapeText(port.id)}</text>` : '';
       return connectorFace(port.connector, x, y, scale * shrink) + name;
     })
     .join('');

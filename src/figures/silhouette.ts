@@ -55,7 +55,9 @@ function standing(device: LineUpDevice, x: number, base: number, scale: number):
   const [w, h] = [device.front.length * scale, device.front.height * scale];
   const drawn = device.ports.filter((port) => port.connector !== 'wireless');
   const pitch = (w - 6) / Math.max(drawn.length, 1);
-  const ports = drawn.map((port, index) => miniPort(port, x + 3 + pitch * (index + 0.5), base - h / 2, Math.min(9 * scale, pitch - 2), 'thin'));
+  const ports = drawn.map((port, index) =>
+    miniPort(port, x + 3 + pitch * (index + 0.5), base - h / 2, Math.min(9 * scale, pitch - 2), 'thin'),
+  );
   return (
     `<rect class="med${device.newest ? ' shade' : ''}" x="${px(x)}" y="${px(base - h)}" width="${px(w)}" height="${px(h)}" rx="${px(Math.min(4, h / 4))}"/>${ports.join('')}` +
     `<path class="thin" d="M${px(x + w / 2)} ${base}v5"/><text class="num mid" x="${px(x + w / 2)}" y="${base + 20}">${px(device.watts)}</text>`

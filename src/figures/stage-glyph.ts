@@ -2,7 +2,8 @@ import { escapeText } from './markup.ts';
 
 const FRAME = '<path d="M.75.75h32.5v32.5H.75Z"/>';
 const DIRECT = (x: number, y: number): string => `<path d="M${x} ${y}h10"/><path class="dd" d="M${x} ${y + 3}h10"/>`;
-const WINDING = (x: number, bulge: number): string => `<path d="M${x} 5.5q${bulge} 2.9 0 5.75 ${bulge} 2.9 0 5.75 ${bulge} 2.9 0 5.75 ${bulge} 2.9 0 5.75"/>`;
+const WINDING = (x: number, bulge: number): string =>
+  `<path d="M${x} 5.5q${bulge} 2.9 0 5.75 ${bulge} 2.9 0 5.75 ${bulge} 2.9 0 5.75 ${bulge} 2.9 0 5.75"/>`;
 const WINDINGS = `${WINDING(12.5, 6)}${WINDING(24.5, -6)}`;
 const DOT = (x: number, y: number): string => `<circle class="solid" cx="${x}" cy="${y}" r="1.5"/>`;
 const STEPS_UP = '<path d="M6 26.5h6v-5h6v-5h6v-5h5"/>';

@@ -20,7 +20,10 @@ export function stressBar(bar: StressBar): string {
   const track = `<rect class="trk" y="10.5" width="100%" height="1"/>`;
   const rated = `<rect class="one" x="${at(1)}" width="1" height="22"/>`;
   const body = bar.ratio === null ? `<rect class="hx" y="6" width="${at(1)}" height="10"/>` : measured(bar, bar.ratio, at);
-  const limit = bar.limit === null ? '' : `<svg class="lim" x="${at(bar.limit)}"><path class="halo" d="M0 2v18M-4 2h8"/><path d="M0 2v18M-4 2h8"/></svg>`;
+  const limit =
+    bar.limit === null
+      ? ''
+      : `<svg class="lim" x="${at(bar.limit)}"><path class="halo" d="M0 2v18M-4 2h8"/><path d="M0 2v18M-4 2h8"/></svg>`;
   return `<svg class="stress" aria-hidden="true">${track}${rated}${body}${limit}</svg>`;
 }
 

@@ -20,7 +20,10 @@ function numbers(svg: string, attribute: string): number[] {
 
 /** The three drawn outlines: front, plan, side. */
 function outlines(svg: string): { width: number; height: number }[] {
-  return [...svg.matchAll(/<rect class="wide" x="[\d.]+" y="[\d.]+" width="([\d.]+)" height="([\d.]+)"/g)].map((match) => ({ width: Number(match[1]), height: Number(match[2]) }));
+  return [...svg.matchAll(/<rect class="wide" x="[\d.]+" y="[\d.]+" width="([\d.]+)" height="([\d.]+)"/g)].map((match) => ({
+    width: Number(match[1]),
+    height: Number(match[2]),
+  }));
 }
 
 describe('an outline drawing in first angle', () => {

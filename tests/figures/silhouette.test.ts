@@ -3,7 +3,14 @@ import { lineUp, silhouette, silhouetteScale } from '../../src/figures/silhouett
 
 describe('silhouettes of a list', () => {
   it('share one scale, at which the largest still fits', () => {
-    const scale = silhouetteScale([{ length: 150, height: 27 }, { length: 40, height: 60 }], 120, 36);
+    const scale = silhouetteScale(
+      [
+        { length: 150, height: 27 },
+        { length: 40, height: 60 },
+      ],
+      120,
+      36,
+    );
     expect(150 * scale).toBeLessThanOrEqual(120);
     expect(60 * scale).toBeLessThanOrEqual(36);
     const width = (svg: string): number => Number(/<rect[^>]* width="([\d.]+)"/.exec(svg)?.[1]);
@@ -13,9 +20,17 @@ describe('silhouettes of a list', () => {
   });
 
   it('of a line-up stand inside its width', () => {
-    const devices = Array.from({ length: 14 }, (_, index) => ({ label: 'x', watts: 20 + index, front: { length: 90, height: 30 }, ports: [], newest: false }));
+    const devices = Array.from({ length: 14 }, (_, index) => ({
+      label: 'x',
+      watts: 20 + index,
+      front: { length: 90, height: 30 },
+      ports: [],
+      newest: false,
+    }));
     const { body } = lineUp(devices, 1146);
-    const ends = [...body.matchAll(/<rect class="med" x="([\d.]+)"[^>]* width="([\d.]+)"/g)].map((match) => Number(match[1]) + Number(match[2]));
+    const ends = [...body.matchAll(/<rect class="med" x="([\d.]+)"[^>]* width="([\d.]+)"/g)].map(
+      (match) => Number(match[1]) + Number(match[2]),
+    );
     expect(ends).toHaveLength(14);
     expect(Math.max(...ends)).toBeLessThanOrEqual(1146);
   });

@@ -22,7 +22,9 @@ describe('a site under /sub/', () => {
   });
 
   it('links only to pages, files and places that exist', () => {
-    const ids = new Map(site.pages.map((page) => [page, new Set([...pageSource(site, page).matchAll(/\sid="([^"]+)"/g)].map((match) => match[1]))]));
+    const ids = new Map(
+      site.pages.map((page) => [page, new Set([...pageSource(site, page).matchAll(/\sid="([^"]+)"/g)].map((match) => match[1]))]),
+    );
     const broken: string[] = [];
     for (const page of site.pages) {
       for (const address of addressesOf(pageSource(site, page))) {
@@ -30,7 +32,8 @@ describe('a site under /sub/', () => {
         const [path = '', fragment] = address.split('#');
         const target = path === '' ? page : path;
         const exists = ids.has(target) || existsSync(join(site.folder, decodeURIComponent(target.slice('/sub/'.length))));
-        if (!exists || (fragment !== undefined && fragment !== '' && ids.get(target)?.has(decodeURIComponent(fragment)) !== true)) broken.push(`${page} → ${address}`);
+        if (!exists || (fragment !== undefined && fragment !== '' && ids.get(target)?.has(decodeURIComponent(fragment)) !== true))
+          broken.push(`${page} → ${address}`);
       }
     }
     expect(broken).toEqual([]);

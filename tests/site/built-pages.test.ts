@@ -9,7 +9,7 @@ import { HtmlValidate } from 'html-validate';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildSmallSite, onePageOfEachKind, pageSource, serveSite, type BuiltSite } from './built-site.ts';
-import { startChromium } from './chromium.ts';
+import { openWindow, startChromium, visitPages, type WindowOptions } from './chromium.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const TEARDOWNS = ['fennimoor-deskway-100', 'tillmere-nub-20', 'wendlestone-fairlead-92', 'crossgarth-bothy-45'];
@@ -27,21 +27,9 @@ afterAll(async () => {
   served.server.close();
 });
 
-/** Opens every given page in one window and hands it to `look`. */
-async function visit(pages: readonly string[], options: Parameters<Browser['newContext']>[0], look: (page: Page, address: string) => Promise<void>): Promise<void> {
-  const context = await window(options);
-  const page = await context.newPage();
-  for (const address of pages) {
-    await page.goto(served.origin + address, { waitUntil: 'load' });
-    await look(page, address);
-  }
-  await context.close();
-}
-
-async function window(options: Parameters<Browser['newContext']>[0]): Promise<BrowserContext> {
-  if (browser === null) throw new Error('no browser');
-  return await browser.newContext(options);
-}
+const window = (options: WindowOptions): Promise<BrowserContext> => openWindow(browser, options);
+const visit = (pages: readonly string[], options: WindowOptions, look: (page: Page, address: string) => Promise<void>): Promise<void> =>
+  visitPages(browser, served.origin, pages, options, look);
 
 describe('a built site', () => {
   it('has a page for each teardown with the device as its heading and the text in its body', () => {
@@ -55,8 +43,10 @@ describe('a built site', () => {
 
   it('letters the zones of a sheet without gaps and without I and O', () => {
     for (const slug of TEARDOWNS) {
-      const letters = [...pageSource(site, `/teardowns/${slug}/`).matchAll(/<section class="zone[^"]*" id="([A-Z])"/g)].map((match) => match[1]);
-      expect(letters).toEqual([...'ABCDEFGHJKLMNPQRSTUVWXYZ'].slice(0, letters.length));
+      const letters = [...pageSource(site, `/teardowns/${slug}/`).matchAll(/<section class="zone[^"]*" id="([A-Z])"/g)].map(
+        (match) => match[1],
+      );
+      expect(letters).toEqual('ABCDEFGHJKLMNPQRSTUVWXYZ'.split('').slice(0, letters.length));
     }
   });
 
@@ -76,7 +66,9 @@ describe('a built site', () => {
 
   it('states a strict policy in every page and in the headers for static hosts', () => {
     for (const page of site.pages.filter((address) => pageSource(site, address).includes('class="sheet"'))) {
-      expect(pageSource(site, page).slice(0, 900), page).toContain(`http-equiv="content-security-policy" content="default-src 'none'; script-src 'self'; style-src 'self';`);
+      expect(pageSource(site, page).slice(0, 900), page).toContain(
+        `http-equiv="content-security-policy" content="default-src 'none'; script-src 'self'; style-src 'self';`,
+      );
     }
     expect(readFileSync(join(site.folder, '_headers'), 'utf8')).toContain("frame-ancestors 'none'");
   });
@@ -116,7 +108,11 @@ describe('a built site', () => {
     const faults: string[] = [];
     for (const page of onePageOfEachKind(site)) {
       const report = await validator.validateString(pageSource(site, page), page);
-      faults.push(...report.results.flatMap((result) => result.messages.map((message) => `${page}:${message.line}:${message.column} ${message.ruleId} ${message.message}`)));
+      faults.push(
+        ...report.results.flatMap((result) =>
+          result.messages.map((message) => `${page}:${message.line}:${message.column} ${message.ruleId} ${message.message}`),
+        ),
+      );
     }
     expect(faults.slice(0, 20)).toEqual([]);
   });
@@ -127,16 +123,28 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
     for (const width of [1280, 360]) {
       it(`has no accessibility fault in the ${scheme === 'light' ? 'paper' : 'blueprint'} scheme at ${width} px`, async () => {
         const faults: string[] = [];
-        await visit(onePageOfEachKind(site), { viewport: { width, height: 900 }, colorScheme: scheme, bypassCSP: true }, async (page, address) => {
-          await page.evaluate(axeSource);
-          const found = await page.evaluate(async () => {
-            // axe put itself there one line above.
-            const { axe } = globalThis as unknown as { axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[] }> } };
-            const { violations } = await axe.run();
-            return violations.map((violation) => `${violation.id}: ${violation.nodes.slice(0, 3).map((node) => `${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`).join(' | ')}`);
-          });
-          faults.push(...found.map((fault) => `${address} ${fault}`));
-        });
+        await visit(
+          onePageOfEachKind(site),
+          { viewport: { width, height: 900 }, colorScheme: scheme, bypassCSP: true },
+          async (page, address) => {
+            await page.evaluate(axeSource);
+            const found = await page.evaluate(async () => {
+              // axe put itself there one line above.
+              const { axe } = globalThis as unknown as {
+                axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[] }> };
+              };
+              const { violations } = await axe.run();
+              return violations.map(
+                (violation) =>
+                  `${violation.id}: ${violation.nodes
+                    .slice(0, 3)
+                    .map((node) => `${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`)
+                    .join(' | ')}`,
+              );
+            });
+            faults.push(...found.map((fault) => `${address} ${fault}`));
+          },
+        );
         expect(faults).toEqual([]);
       });
     }
@@ -151,18 +159,24 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
 
   it('has no text under 12.5 px but raised and lowered signs', async () => {
     for (const width of [1280, 360]) {
-      await visit(site.slugs.map((slug) => `/teardowns/${slug}/`), { viewport: { width, height: 900 } }, async (page, address) => {
-        const small = await page.evaluate(() => {
-          const found: string[] = [];
-          for (const element of document.querySelectorAll('body *')) {
-            const ownText = [...element.childNodes].some((node) => node.nodeType === 3 && (node.textContent ?? '').trim() !== '');
-            const hidden = element.closest('.vh, .defs, [hidden], title, desc, sub, sup') !== null || element.getClientRects().length === 0;
-            if (ownText && !hidden && Number.parseFloat(getComputedStyle(element).fontSize) < 12.5) found.push(`${element.tagName}.${element.getAttribute('class') ?? ''} ${getComputedStyle(element).fontSize}`);
-          }
-          return [...new Set(found)];
-        });
-        expect(small, `${address} ${width}`).toEqual([]);
-      });
+      await visit(
+        site.slugs.map((slug) => `/teardowns/${slug}/`),
+        { viewport: { width, height: 900 } },
+        async (page, address) => {
+          const small = await page.evaluate(() => {
+            const found: string[] = [];
+            for (const element of document.querySelectorAll('body *')) {
+              const ownText = [...element.childNodes].some((node) => node.nodeType === 3 && (node.textContent ?? '').trim() !== '');
+              const hidden =
+                element.closest('.vh, .defs, [hidden], title, desc, sub, sup') !== null || element.getClientRects().length === 0;
+              if (ownText && !hidden && Number.parseFloat(getComputedStyle(element).fontSize) < 12.5)
+                found.push(`${element.tagName}.${element.getAttribute('class') ?? ''} ${getComputedStyle(element).fontSize}`);
+            }
+            return [...new Set(found)];
+          });
+          expect(small, `${address} ${width}`).toEqual([]);
+        },
+      );
     }
   });
 
@@ -171,11 +185,15 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
     const page = await context.newPage();
     const elsewhere: string[] = [];
     const said: string[] = [];
-    page.on('request', (request) => void (request.url().startsWith(`${served.origin}/`) ? undefined : elsewhere.push(request.url())));
-    page.on('console', (message) => void said.push(`${page.url()} ${message.text()}`));
-    page.on('pageerror', (error) => void said.push(`${page.url()} ${error.message}`));
+    page.on('request', (request) => {
+      if (!request.url().startsWith(`${served.origin}/`)) elsewhere.push(request.url());
+    });
+    page.on('console', (message) => said.push(`${page.url()} ${message.text()}`));
+    page.on('pageerror', (error) => said.push(`${page.url()} ${error.message}`));
     // Going on to the next page cuts off what the last one still wanted.
-    page.on('requestfailed', (request) => void (request.failure()?.errorText === 'net::ERR_ABORTED' ? undefined : said.push(`failed ${request.url()}`)));
+    page.on('requestfailed', (request) => {
+      if (request.failure()?.errorText !== 'net::ERR_ABORTED') said.push(`failed ${request.url()}`);
+    });
     await page.addInitScript(() => {
       document.addEventListener('securitypolicyviolation', (event) => {
         console.error(`policy ${event.violatedDirective} ${event.blockedURI}`);
@@ -203,8 +221,14 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
       const { nodeId } = await protocol.send('DOM.querySelector', { nodeId: root.nodeId, selector: 'body' });
       const { fonts } = await protocol.send('CSS.getPlatformFontsForNode', { nodeId });
       await context.close();
-      expect(fonts.some((font) => font.isCustomFont), address).toBe(true);
-      expect(fonts.filter((font) => !font.isCustomFont).map((font) => `${font.familyName} ${font.glyphCount}`), address).toEqual([]);
+      expect(
+        fonts.some((font) => font.isCustomFont),
+        address,
+      ).toBe(true);
+      expect(
+        fonts.filter((font) => !font.isCustomFont).map((font) => `${font.familyName} ${font.glyphCount}`),
+        address,
+      ).toEqual([]);
     }
   });
 
@@ -241,7 +265,9 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
       expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the sheet');
       for (let step = 0; step < 25; step += 1) {
         await page.keyboard.press('Tab');
-        const outline = await page.evaluate(() => (document.activeElement === null ? '' : getComputedStyle(document.activeElement).outlineStyle));
+        const outline = await page.evaluate(() =>
+          document.activeElement === null ? '' : getComputedStyle(document.activeElement).outlineStyle,
+        );
         expect(outline).not.toBe('none');
       }
     });

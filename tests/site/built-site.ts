@@ -24,7 +24,8 @@ export async function buildSmallSite(base: string, teardowns: readonly string[])
   const content = join(room, 'content');
   mkdirSync(join(content, 'teardowns'), { recursive: true });
   cpSync(join(PROJECT_ROOT, 'demo', 'site.yaml'), join(content, 'site.yaml'));
-  for (const slug of teardowns) cpSync(join(PROJECT_ROOT, 'demo', 'teardowns', slug), join(content, 'teardowns', slug), { recursive: true });
+  for (const slug of teardowns)
+    cpSync(join(PROJECT_ROOT, 'demo', 'teardowns', slug), join(content, 'teardowns', slug), { recursive: true });
   const prepared = join(room, 'prepared');
   await prepare({ content, prepared, cache: join(room, 'cache'), mode: 'build' });
   const folder = join(room, 'out');
@@ -57,8 +58,11 @@ export async function serveSite(site: BuiltSite): Promise<{ readonly origin: str
 /** One page of each kind that the site has, home and the teardowns first. */
 export function onePageOfEachKind(site: BuiltSite): readonly string[] {
   const at = (address: string): string => `${site.base}${address}`;
-  const firstUnder = (folder: string): readonly string[] => site.pages.filter((page) => page.startsWith(at(`${folder}/`)) && page !== at(`${folder}/`)).slice(0, 1);
-  const lists = ['topologies', 'parts', 'makers', 'methods', 'rules'].map((folder) => at(`${folder}/`)).filter((page) => site.pages.includes(page));
+  const firstUnder = (folder: string): readonly string[] =>
+    site.pages.filter((page) => page.startsWith(at(`${folder}/`)) && page !== at(`${folder}/`)).slice(0, 1);
+  const lists = ['topologies', 'parts', 'makers', 'methods', 'rules']
+    .map((folder) => at(`${folder}/`))
+    .filter((page) => site.pages.includes(page));
   const single = ['topologies', 'parts', 'makers', 'methods', 'rules'].flatMap(firstUnder);
   return [at(''), ...site.slugs.map((slug) => at(`teardowns/${slug}/`)), ...lists, ...single, at('404.html')];
 }

@@ -1,7 +1,16 @@
 import { existsSync } from 'node:fs';
-import { chromium, type Browser } from 'playwright-core';
+import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
 
-const FLAGS = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+const FLAGS = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
 
 /** Path of a Chromium: the one named by CHROMIUM_PATH, the system's, or the packed one; null where there is none. */
 async function chromiumPath(): Promise<string | null> {
@@ -26,4 +35,29 @@ export async function startChromium(): Promise<Browser | null> {
     return null;
   }
   return await chromium.launch({ executablePath, args: FLAGS });
+}
+
+export type WindowOptions = Parameters<Browser['newContext']>[0];
+
+/** A window of its own, with nothing remembered. */
+export async function openWindow(browser: Browser | null, options: WindowOptions): Promise<BrowserContext> {
+  if (browser === null) throw new Error('no browser');
+  return await browser.newContext(options);
+}
+
+/** Opens every given page in one window and hands it to `look`. */
+export async function visitPages(
+  browser: Browser | null,
+  origin: string,
+  pages: readonly string[],
+  options: WindowOptions,
+  look: (page: Page, address: string) => Promise<void>,
+): Promise<void> {
+  const context = await openWindow(browser, options);
+  const page = await context.newPage();
+  for (const address of pages) {
+    await page.goto(origin + address, { waitUntil: 'load' });
+    await look(page, address);
+  }
+  await context.close();
 }

@@ -3,29 +3,69 @@ import { plugRows } from '../../src/site/render/plug-rows.ts';
 import type { PortShare, SetRow, ShareMatrix } from '../../src/sharing/share-matrix.ts';
 import type { Value } from '../../src/values/value.ts';
 
-const watts = (power: number): Value<'power'> => ({ dimension: 'power', low: power, nominal: power, high: power, significant: 3, origin: { evidence: 'measured', written: `${power} W`, at: 'sharing' } });
+const watts = (power: number): Value<'power'> => ({
+  dimension: 'power',
+  low: power,
+  nominal: power,
+  high: power,
+  significant: 3,
+  origin: { evidence: 'measured', written: `${power} W`, at: 'sharing' },
+});
 
 /** A known set: own shares by port name, pools by names joined with a plus. */
 function set(shares: Readonly<Record<string, number>>, total = 100): SetRow {
-  const list = Object.entries(shares).flatMap(([names, power]): PortShare[] => names.split('+').map((port) => ({ port, power: watts(power), pool: names.split('+') })));
+  const list = Object.entries(shares).flatMap(([names, power]): PortShare[] =>
+    names.split('+').map((port) => ({ port, power: watts(power), pool: names.split('+') })),
+  );
   const sum = Object.values(shares).reduce((one, other) => one + other, 0);
   const ports = list.map((share) => share.port);
-  return { ports, key: ports.join(' + '), order: null, standing: 'known', impliedBy: null, shares: list, sum: watts(sum), unused: watts(total - sum), path: null };
+  return {
+    ports,
+    key: ports.join(' + '),
+    order: null,
+    standing: 'known',
+    impliedBy: null,
+    shares: list,
+    sum: watts(sum),
+    unused: watts(total - sum),
+    path: null,
+  };
 }
 
 function matrix(ports: readonly string[], rows: readonly SetRow[]): ShareMatrix {
-  return { ports, rows, counts: { known: rows.length, implied: 0, missing: 0 }, capped: false, alike: [], falls: [] };
+  return { ports, rows, counts: { known: rows.length, implied: 0, missing: 0 }, capped: false, isAssured: false, alike: [], falls: [] };
 }
 
 describe('what to plug where', () => {
-  const three = matrix(['C1', 'C2', 'A1'], [set({ C1: 100 }), set({ C2: 65 }), set({ A1: 18 }), set({ C1: 65, C2: 35 }), set({ C1: 80, A1: 18 }), set({ 'C2+A1': 24 }), set({ C1: 65, 'C2+A1': 24 })]);
+  const three = matrix(
+    ['C1', 'C2', 'A1'],
+    [
+      set({ C1: 100 }),
+      set({ C2: 65 }),
+      set({ A1: 18 }),
+      set({ C1: 65, C2: 35 }),
+      set({ C1: 80, A1: 18 }),
+      set({ 'C2+A1': 24 }),
+      set({ C1: 65, 'C2+A1': 24 }),
+    ],
+  );
 
   it('sends one device to the port with the most power alone', () => {
-    expect(plugRows(three)[0]).toMatchObject({ need: 'One device', ports: ['C1'], power: '100\u00a0W', remark: 'The only port with this power.' });
+    expect(plugRows(three)[0]).toMatchObject({
+      need: 'One device',
+      ports: ['C1'],
+      power: '100\u00a0W',
+      remark: 'The only port with this power.',
+    });
   });
 
   it('gives the pair that leaves least unused, and says what is left', () => {
-    expect(plugRows(three)[1]).toMatchObject({ need: 'Two devices', ports: ['C1', 'C2'], power: '65 + 35\u00a0W', remark: 'Nothing of the total is left over.' });
+    expect(plugRows(three)[1]).toMatchObject({
+      need: 'Two devices',
+      ports: ['C1', 'C2'],
+      power: '65 + 35\u00a0W',
+      remark: 'Nothing of the total is left over.',
+    });
   });
 
   it('counts a pool once and names the ports that share it', () => {
@@ -45,6 +85,9 @@ describe('what to plug where', () => {
 
   it('does not invent a power for the set that nobody measured', () => {
     const unknown: SetRow = { ...set({ C1: 1, C2: 1, A1: 1 }), standing: 'missing', shares: [], sum: null, unused: null };
-    expect(plugRows(matrix(['C1', 'C2', 'A1'], [set({ C1: 100 }), unknown])).at(-1)).toMatchObject({ power: '–', remark: 'Not known, measure next.' });
+    expect(plugRows(matrix(['C1', 'C2', 'A1'], [set({ C1: 100 }), unknown])).at(-1)).toMatchObject({
+      power: '–',
+      remark: 'Not known, measure next.',
+    });
   });
 });

@@ -11,8 +11,18 @@ import type { Diagnostic } from '../../src/diagnostics/finding.ts';
 import type { Table } from '../../src/tables/table.ts';
 import type { Value } from '../../src/values/value.ts';
 
-const value: Value<'voltage'> = { dimension: 'voltage', low: 388, nominal: 389, high: 390, significant: 3, origin: { evidence: 'measured', written: '389 V', at: 'stages.pfc.bus' } };
-const assumed: Value<'voltage'> = { ...value, origin: { evidence: 'assumed', reason: 'usual', source: { title: 'x', section: '', standing: 'common practice' } } };
+const value: Value<'voltage'> = {
+  dimension: 'voltage',
+  low: 388,
+  nominal: 389,
+  high: 390,
+  significant: 3,
+  origin: { evidence: 'measured', written: '389 V', at: 'stages.pfc.bus' },
+};
+const assumed: Value<'voltage'> = {
+  ...value,
+  origin: { evidence: 'assumed', reason: 'usual', source: { title: 'x', section: '', standing: 'common practice' } },
+};
 
 describe('numbers on the page', () => {
   it('use a true minus and set thousands off by a narrow space', () => {
@@ -46,7 +56,19 @@ describe('references, ranks and letters', () => {
   });
 
   it('count as people do', () => {
-    expect([1, 2, 3, 4, 11, 12, 13, 21, 22, 103, 111].map(ordinal)).toEqual(['1st', '2nd', '3rd', '4th', '11th', '12th', '13th', '21st', '22nd', '103rd', '111th']);
+    expect([1, 2, 3, 4, 11, 12, 13, 21, 22, 103, 111].map(ordinal)).toEqual([
+      '1st',
+      '2nd',
+      '3rd',
+      '4th',
+      '11th',
+      '12th',
+      '13th',
+      '21st',
+      '22nd',
+      '103rd',
+      '111th',
+    ]);
   });
 
   it('leave out I and O, as ISO 5457 does for its grid', () => {
@@ -58,8 +80,19 @@ describe('references, ranks and letters', () => {
 });
 
 const diagnostic: Diagnostic = {
-  file: 'teardowns/x/index.md', line: 142, column: 14, endLine: 142, endColumn: 20, severity: 'error', rule: 'capacitor-voltage-margin',
-  message: 'C5 <script> 394 V', why: null, advice: null, source: null, subject: 'C5', answer: null,
+  file: 'teardowns/x/index.md',
+  line: 142,
+  column: 14,
+  endLine: 142,
+  endColumn: 20,
+  severity: 'error',
+  rule: 'capacitor-voltage-margin',
+  message: 'C5 <script> 394 V',
+  why: null,
+  advice: null,
+  source: null,
+  subject: 'C5',
+  answer: null,
 };
 
 describe('findings and corrections', () => {
@@ -97,13 +130,38 @@ describe('findings and corrections', () => {
 
 describe('a derived table', () => {
   const table: Table = {
-    id: 't', title: 'Bus', caption: 'One voltage.', notes: ['A note.'],
-    columns: [{ id: 'a', head: 'Part', unit: null, align: 'start' }, { id: 'b', head: 'Bus', unit: 'V', align: 'end' }],
-    groups: [{ id: 'g', title: 'Primary', glyph: 'boost-pfc', rows: [
-      { id: 'r1', cells: [{ kind: 'text', text: 'C5', mono: true }, { kind: 'value', value }] },
-      { id: 'r2', cells: [{ kind: 'text', text: 'a <b>' }, { kind: 'missing', reason: 'not measured' }] },
-      { id: 'r3', cells: [{ kind: 'text', text: 'C6' }, { kind: 'none' }] },
-    ] }],
+    id: 't',
+    title: 'Bus',
+    caption: 'One voltage.',
+    notes: ['A note.'],
+    columns: [
+      { id: 'a', head: 'Part', unit: null, align: 'start' },
+      { id: 'b', head: 'Bus', unit: 'V', align: 'end' },
+    ],
+    groups: [
+      {
+        id: 'g',
+        title: 'Primary',
+        glyph: 'boost-pfc',
+        rows: [
+          {
+            id: 'r1',
+            cells: [
+              { kind: 'text', text: 'C5', mono: true },
+              { kind: 'value', value },
+            ],
+          },
+          {
+            id: 'r2',
+            cells: [
+              { kind: 'text', text: 'a <b>' },
+              { kind: 'missing', reason: 'not measured' },
+            ],
+          },
+          { id: 'r3', cells: [{ kind: 'text', text: 'C6' }, { kind: 'none' }] },
+        ],
+      },
+    ],
   };
 
   it('has a caption, heads with units, row anchors and reasons for what is missing', () => {

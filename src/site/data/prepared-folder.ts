@@ -9,7 +9,9 @@ let held: { readonly stamp: string; readonly manifest: Manifest } | null = null;
 function preparedFolder(): string {
   const folder = process.env['SEAMLINE_PREPARED'];
   if (folder === undefined || !existsSync(join(folder, 'manifest.json'))) {
-    throw new Error('No prepared content: the environment variable SEAMLINE_PREPARED has to name a folder with a manifest.json. The command "seamline build" does this.');
+    throw new Error(
+      'No prepared content: the environment variable SEAMLINE_PREPARED has to name a folder with a manifest.json. The command "seamline build" does this.',
+    );
   }
   return folder;
 }

@@ -93,7 +93,11 @@ export function sheetFonts({ folder }: { folder: string }): AstroIntegration {
 
 async function writeFace(folder: string, face: Face): Promise<string> {
   const original = readFileSync(require.resolve(face.file));
-  const key = createHash('sha256').update(original).update(face.keep ?? '').digest('hex').slice(0, 12);
+  const key = createHash('sha256')
+    .update(original)
+    .update(face.keep ?? '')
+    .digest('hex')
+    .slice(0, 12);
   const stem = face.family.toLowerCase().replace(/ /g, '-');
   const name = `${stem}-${face.weight}${face.style === 'italic' ? '-italic' : ''}-${key}.woff2`;
   const target = join(folder, name);

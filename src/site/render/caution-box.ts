@@ -20,7 +20,8 @@ const SIGNS = { flash: 'M12 6.2 9 11.6h3.6L10 16.4', plain: 'M11 7v5.4M11 14.6v1
 
 const NO_VERDICT = 'A look inside is not a safety test, and nothing here is a verdict of compliance.';
 const MAINS_FIXED =
-  'Never power an opened adapter from the mains. Work on mains equipment follows local codes and belongs to qualified people. ' + NO_VERDICT;
+  'Never power an opened adapter from the mains. Work on mains equipment follows local codes and belongs to qualified people. ' +
+  NO_VERDICT;
 const LITHIUM_FIXED =
   'Lithium cells hold their energy with every switch off, and no resistor takes it out. Never pierce, bend, heat or short a cell, and never charge a swollen or opened one: it can catch fire hours later. ' +
   'Transport and disposal follow local rules. ';
@@ -31,7 +32,9 @@ const DIRECT_FIXED =
 /** The caution that a device of this kind carries in its fixed place. */
 export function cautionOf(entry: Entry, derived: Derived): Caution {
   if (entry.device.kind === 'power bank' || entry.stages.some((stage) => stage.kind === 'battery-pack')) return lithiumCaution(entry);
-  return isMainsDevice(entry) ? mainsCaution(derived) : { title: 'Current in an opened unit', value: null, paragraphs: [DIRECT_FIXED], sign: 'plain' };
+  return isMainsDevice(entry)
+    ? mainsCaution(derived)
+    : { title: 'Current in an opened unit', value: null, paragraphs: [DIRECT_FIXED], sign: 'plain' };
 }
 
 /** The box itself: nothing else on a page looks like it. */
@@ -56,7 +59,12 @@ export function isMainsDevice(entry: Entry): boolean {
 function lithiumCaution(entry: Entry): Caution {
   const energy = entry.nameplate.capacity?.energy?.quantity.written ?? null;
   const mains = isMainsDevice(entry) ? [MAINS_FIXED] : [NO_VERDICT];
-  return { title: 'Energy in the cells', value: energy === null ? null : `<span class="q">${escapeText(energy)}</span>`, paragraphs: [LITHIUM_FIXED, ...mains], sign: 'plain' };
+  return {
+    title: 'Energy in the cells',
+    value: energy === null ? null : `<span class="q">${escapeText(energy)}</span>`,
+    paragraphs: [LITHIUM_FIXED, ...mains],
+    sign: 'plain',
+  };
 }
 
 function mainsCaution(derived: Derived): Caution {
@@ -67,9 +75,17 @@ function mainsCaution(derived: Derived): Caution {
   const keeps = bulk.references.length > 1 ? 'keep their charge' : 'keeps its charge';
   const value = isMissing(bulk.energy)
     ? '<span class="q">not known</span>'
-    : quantity(bulk.energy, { link: `#${workingAnchor('stored-energy')}` }) + (isMissing(bulk.voltage) ? '' : ` at ${quantity(bulk.voltage)}`);
-  const why = isMissing(bulk.energy) ? ` The energy cannot be computed (${escapeText(bulk.energy.reason)}): take it as charged and dangerous.` : '';
-  return { title: 'Stored energy in an opened unit', value, paragraphs: [`${name} ${keeps} after unplugging.${why} ${wayDown(bulk.bleed, bulk.timeToSafe)}`, MAINS_FIXED], sign: 'flash' };
+    : quantity(bulk.energy, { link: `#${workingAnchor('stored-energy')}` }) +
+      (isMissing(bulk.voltage) ? '' : ` at ${quantity(bulk.voltage)}`);
+  const why = isMissing(bulk.energy)
+    ? ` The energy cannot be computed (${escapeText(bulk.energy.reason)}): take it as charged and dangerous.`
+    : '';
+  return {
+    title: 'Stored energy in an opened unit',
+    value,
+    paragraphs: [`${name} ${keeps} after unplugging.${why} ${wayDown(bulk.bleed, bulk.timeToSafe)}`, MAINS_FIXED],
+    sign: 'flash',
+  };
 }
 
 /** People wait in minutes: from 100 s on the time is given in them, from two hours on in hours. */

@@ -16,9 +16,15 @@ function findingItem(diagnostic: Diagnostic, answers: boolean): string {
   const file = diagnostic.file.split('/').pop() ?? diagnostic.file;
   const place = `<span class="mono">${escapeText(file)} ${diagnostic.line}:${diagnostic.column}</span>`;
   const head = `<p><b>${markWith(severity, sentenceCase(severity))}</b></p><p>${subject === null ? '' : `<b class="mono">${escapeText(subject)}</b> `}<a href="${href(`/rules/${rule}/`)}">${escapeText(rule.replaceAll('-', ' '))}</a></p><p>${place}</p>`;
-  const rest = [why, advice].filter((text): text is string => text !== null).map((text) => `<p>${sentence(text)}</p>`).join('');
+  const rest = [why, advice]
+    .filter((text): text is string => text !== null)
+    .map((text) => `<p>${sentence(text)}</p>`)
+    .join('');
   const from = source === null ? '' : `<p class="note">${escapeText(source)}</p>`;
-  const reply = answer === null ? '<div class="answer none"><p>No answer yet.</p></div>' : `<div class="answer"><p class="label">Author’s answer</p><p>${sentence(answer)}</p></div>`;
+  const reply =
+    answer === null
+      ? '<div class="answer none"><p>No answer yet.</p></div>'
+      : `<div class="answer"><p class="label">Author’s answer</p><p>${sentence(answer)}</p></div>`;
   return `<li><div class="f-what">${head}</div><div><p>${sentence(message)}</p>${rest}${from}</div>${answers ? reply : ''}</li>`;
 }
 
@@ -52,10 +58,13 @@ export function correctionList(corrections: readonly Correction[], issued: strin
     ({ revision, date, where, was, is, why }) =>
       `<tr><th scope="row" class="ref">${revision}</th><td class="m1 date">${escapeText(date)}</td><td>${escapeText(where)}</td><td class="m1">${was === null ? '<span class="faded">–</span>' : `<del>${escapeText(was)}</del>`}</td><td class="m1">${is === null ? '<span class="faded">–</span>' : escapeText(is)}</td><td>${sentence(why)}</td></tr>`,
   );
-  const first = issued === null ? '' : `<tr><th scope="row" class="ref">A</th><td class="m1 date">${escapeText(issued)}</td><td>First issue</td><td></td><td></td><td></td></tr>`;
+  const first =
+    issued === null
+      ? ''
+      : `<tr><th scope="row" class="ref">A</th><td class="m1 date">${escapeText(issued)}</td><td>First issue</td><td></td><td></td><td></td></tr>`;
   return scrollRegion(
     'Corrections',
     '<table class="corrections"><caption class="vh">Corrections, newest first.</caption><thead><tr><th scope="col">Rev.</th><th scope="col">Date</th><th scope="col">Where</th><th scope="col">Was</th><th scope="col">Is</th><th scope="col">Why</th></tr></thead>' +
-    `<tbody>${rows.join('')}${first}</tbody></table>`,
+      `<tbody>${rows.join('')}${first}</tbody></table>`,
   );
 }

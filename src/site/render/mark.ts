@@ -8,9 +8,17 @@ export function markWith(name: JudgementMark, html: string): string {
 }
 
 /** Marks and counts of one sheet's ratings, as register rows show them. */
-export function ratingMarks(counts: { readonly over: number; readonly straddles: number; readonly withheld: number; readonly within: number }): string {
+export function ratingMarks(counts: {
+  readonly over: number;
+  readonly straddles: number;
+  readonly withheld: number;
+  readonly within: number;
+}): string {
   const shown = (['over', 'straddles'] as const).filter((name) => counts[name] > 0);
-  if (shown.length > 0) return shown.map((name) => markWith(name, `<span class="mono">${counts[name]}</span><span class="vh"> ${escapeText(name)}</span>`)).join(' ');
+  if (shown.length > 0)
+    return shown
+      .map((name) => markWith(name, `<span class="mono">${counts[name]}</span><span class="vh"> ${escapeText(name)}</span>`))
+      .join(' ');
   if (counts.within > 0) return markWith('within', 'within');
   return counts.withheld > 0 ? markWith('withheld', 'withheld') : '<span class="faded">– no rating judged</span>';
 }

@@ -16,7 +16,10 @@ function measuredTable(points: readonly MeasuredPoint[]): string {
       `<tr><th scope="row">${escapeText(sentenceCase(point.subject))}${point.place === null ? '' : `<span class="kind">${escapeText(point.place)}</span>`}</th>` +
       `<td class="n">${escapeText(point.value.quantity.written)}</td><td>${escapeText(conditions(point))}</td><td class="soft">${escapeText(methodOf(point))}</td></tr>`,
   );
-  return scrollRegion('Measurements', `<table><caption class="vh">Measurements with their conditions.</caption><thead><tr><th scope="col">Measured</th><th scope="col" class="n">Value</th><th scope="col">Conditions</th><th scope="col">How</th></tr></thead><tbody>${rows.join('')}</tbody></table>`);
+  return scrollRegion(
+    'Measurements',
+    `<table><caption class="vh">Measurements with their conditions.</caption><thead><tr><th scope="col">Measured</th><th scope="col" class="n">Value</th><th scope="col">Conditions</th><th scope="col">How</th></tr></thead><tbody>${rows.join('')}</tbody></table>`,
+  );
 }
 
 /** "line 230 V, load 100 %". */
@@ -27,12 +30,16 @@ function conditions(point: MeasuredPoint): string {
 }
 
 function methodOf(point: MeasuredPoint): string {
-  return [point.value.evidence === 'measured' ? null : point.value.evidence, point.instrument, point.method, point.note].filter((piece) => piece !== null).join('; ');
+  return [point.value.evidence === 'measured' ? null : point.value.evidence, point.instrument, point.method, point.note]
+    .filter((piece) => piece !== null)
+    .join('; ');
 }
 
 function claimsTable(claims: readonly Claim[]): string {
   const rows = claims.map((claim) => {
-    const where = [claim.line, claim.output, claim.load, claim.port, claim.basis, claim.where, claim.note].filter((piece) => piece !== null).join(', ');
+    const where = [claim.line, claim.output, claim.load, claim.port, claim.basis, claim.where, claim.note]
+      .filter((piece) => piece !== null)
+      .join(', ');
     return `<tr><th scope="row">${escapeText(sentenceCase(claim.of))}</th><td class="n wrap">${escapeText(claim.written)}</td><td class="soft">${escapeText(where)}</td></tr>`;
   });
   return `<table class="claims"><caption><b>Stated by the maker.</b> Taken down, not measured here.</caption><thead><tr><th scope="col">Stated</th><th scope="col" class="n">Value</th><th scope="col">Where and when</th></tr></thead><tbody>${rows.join('')}</tbody></table>`;

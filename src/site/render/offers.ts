@@ -14,12 +14,27 @@ function short(value: number): string {
 export function offersView(entry: Entry): string {
   const ports = entry.ports.filter((port) => port.direction !== 'input' && port.offers.length > 0);
   if (ports.length === 0) return '';
-  const heads = ports.map((port) => `<th scope="col" class="n" id="${portAnchor(port.id)}"><b class="mono">${escapeText(port.id)}</b> A</th>`).join('');
-  const volts = [...new Set(ports.flatMap((port) => port.offers.flatMap((offer) => fixedVolts(offer) ?? [])))].sort((one, other) => one - other);
-  const decimals = ports.some((port) => port.offers.some((offer) => 'amps' in offer && Math.abs(offer.amps * 10 - Math.round(offer.amps * 10)) > 1e-6)) ? 2 : 1;
-  const fixedRows = volts.map((at) => `<tr><th scope="row" class="n ref">${short(at)}\u00a0V</th>${ports.map((port) => fixedCell(port, at, decimals)).join('')}</tr>`);
-  const ranges = (['PPS', 'SPR AVS', 'EPR AVS', 'variable', 'battery'] as const).filter((kind) => ports.some((port) => port.offers.some((offer) => offer.kind === kind)));
-  const rangeRows = ranges.map((kind) => `<tr><th scope="row" class="n ref">${kind === 'variable' ? 'Variable' : kind === 'battery' ? 'Battery' : kind}</th>${ports.map((port) => rangeCell(port, kind)).join('')}</tr>`);
+  const heads = ports
+    .map((port) => `<th scope="col" class="n" id="${portAnchor(port.id)}"><b class="mono">${escapeText(port.id)}</b> A</th>`)
+    .join('');
+  const volts = [...new Set(ports.flatMap((port) => port.offers.flatMap((offer) => fixedVolts(offer) ?? [])))].sort(
+    (one, other) => one - other,
+  );
+  const decimals = ports.some((port) =>
+    port.offers.some((offer) => 'amps' in offer && Math.abs(offer.amps * 10 - Math.round(offer.amps * 10)) > 1e-6),
+  )
+    ? 2
+    : 1;
+  const fixedRows = volts.map(
+    (at) => `<tr><th scope="row" class="n ref">${short(at)}\u00a0V</th>${ports.map((port) => fixedCell(port, at, decimals)).join('')}</tr>`,
+  );
+  const ranges = (['PPS', 'SPR AVS', 'EPR AVS', 'variable', 'battery'] as const).filter((kind) =>
+    ports.some((port) => port.offers.some((offer) => offer.kind === kind)),
+  );
+  const rangeRows = ranges.map(
+    (kind) =>
+      `<tr><th scope="row" class="n ref">${kind === 'variable' ? 'Variable' : kind === 'battery' ? 'Battery' : kind}</th>${ports.map((port) => rangeCell(port, kind)).join('')}</tr>`,
+  );
   const table = `<table class="offers"><caption class="vh">Offers of each port: current in amperes at each fixed voltage, then adjustable ranges.</caption><thead><tr><th scope="col" class="n">V</th>${heads}</tr></thead><tbody>${fixedRows.join('')}</tbody><tbody>${rangeRows.join('')}</tbody></table>`;
   return ports.length > 3 ? scrollRegion('Offers of each port', table) : table;
 }
@@ -52,7 +67,9 @@ function rangeWords(offer: Offer): string {
     case 'EPR AVS':
       return `${short(offer.minVolts)}–${short(offer.maxVolts)}\u00a0V ${short(offer.watts)}\u00a0W`;
     case 'SPR AVS':
-      return offer.ampsTo20V === null ? `9–15\u00a0V ${short(offer.ampsTo15V)}\u00a0A` : `9–15\u00a0V ${short(offer.ampsTo15V)}\u00a0A, to 20\u00a0V ${short(offer.ampsTo20V)}\u00a0A`;
+      return offer.ampsTo20V === null
+        ? `9–15\u00a0V ${short(offer.ampsTo15V)}\u00a0A`
+        : `9–15\u00a0V ${short(offer.ampsTo15V)}\u00a0A, to 20\u00a0V ${short(offer.ampsTo20V)}\u00a0A`;
   }
 }
 
@@ -64,7 +81,9 @@ export function offersSide(entry: Entry): string {
       const pieces = [
         port.connector + (port.power === null ? '' : `, ${port.power.quantity.written}`),
         ...(port.revision === null ? [] : [`USB PD ${port.revision}`]),
-        ...(port.readThrough === null ? [] : [`read through ${port.readThrough === 'EPR cable' ? 'an EPR cable' : `a ${port.readThrough}`}`]),
+        ...(port.readThrough === null
+          ? []
+          : [`read through ${port.readThrough === 'EPR cable' ? 'an EPR cable' : `a ${port.readThrough}`}`]),
         ...(port.protocols.length === 0 ? [] : [`also ${port.protocols.join(', ')}`]),
         ...(port.note === null ? [] : [port.note]),
       ];

@@ -46,7 +46,9 @@ function outlineNotes(entry: Entry): readonly string[] {
   return [
     body.size === null ? 'The size is not known: nothing here is to scale.' : `Sizes in mm, ${body.size.evidence}; ${basis}.`,
     ...(outside.length === 0 ? [] : [`Not in the volume: ${outside.join(', ')}.`]),
-    ...(body.volume === null ? [] : [`Volume ${body.volume.quantity.written}, ${body.volume.evidence}; it counts instead of edges multiplied.`]),
+    ...(body.volume === null
+      ? []
+      : [`Volume ${body.volume.quantity.written}, ${body.volume.evidence}; it counts instead of edges multiplied.`]),
     'Ports by type; their places and the corner radii are conventions of the drawing.',
     ...(body.note === null ? [] : [body.note]),
   ];

@@ -29,7 +29,7 @@ export function partsView(entry: Entry, derived: Derived): string {
   return scrollRegion(
     'Parts by stage',
     '<table class="parts"><caption class="vh">Parts by stage, in the order power flows.</caption>' +
-    `<thead><tr>${heads}<th scope="col" class="n">Stress ratio</th></tr></thead>${bodies.join('')}</table>`,
+      `<thead><tr>${heads}<th scope="col" class="n">Stress ratio</th></tr></thead>${bodies.join('')}</table>`,
   );
 }
 
@@ -42,7 +42,11 @@ export function partsSentence(entry: Entry): string {
 
 function partGroups(entry: Entry): readonly PartGroup[] {
   const ids = new Set(entry.stages.map((stage) => stage.id));
-  const groups = entry.stages.map((stage) => ({ title: stageTitle(stage), glyph: stage.kind, parts: entry.parts.filter((part) => part.stage === stage.id) }));
+  const groups = entry.stages.map((stage) => ({
+    title: stageTitle(stage),
+    glyph: stage.kind,
+    parts: entry.parts.filter((part) => part.stage === stage.id),
+  }));
   const others = [...new Set(entry.parts.map((part) => part.stage).filter((id) => !ids.has(id)))];
   const rest = others.map((id) => ({ title: sentenceCase(id), glyph: null, parts: entry.parts.filter((part) => part.stage === id) }));
   return [...groups, ...rest].filter((group) => group.parts.length > 0);
@@ -73,7 +77,9 @@ function partRow(part: Part, stress: readonly StressRow[]): string {
 }
 
 function ratingWords(part: Part): string {
-  const pieces = [part.rating?.written, part.technology, part.package].filter((piece): piece is string => piece !== null && piece !== undefined && piece !== '');
+  const pieces = [part.rating?.written, part.technology, part.package].filter(
+    (piece): piece is string => piece !== null && piece !== undefined && piece !== '',
+  );
   const arrangement = part.arrangement === 'single' ? '' : ` in ${part.arrangement}`;
   const rating = part.rating === null ? '' : escapeText(part.rating.written);
   const rest = pieces.slice(part.rating === null ? 0 : 1).filter((piece) => part.rating?.written.includes(piece) !== true);
@@ -87,7 +93,8 @@ function makerCell(part: Part): string {
 }
 
 function numberCell(part: Part): string {
-  if (part.number !== null) return `<td class="m1"><a href="${href(`/parts/${partAddress(part.number)}/`)}">${escapeText(part.number)}</a></td>`;
+  if (part.number !== null)
+    return `<td class="m1"><a href="${href(`/parts/${partAddress(part.number)}/`)}">${escapeText(part.number)}</a></td>`;
   return part.marking === null ? '<td></td>' : `<td class="m1 soft">“${escapeText(part.marking)}”</td>`;
 }
 

@@ -21,7 +21,10 @@ function watts(value: number): string {
 /** Advice for readers, read out of the share matrix: one device, two, two alike, all ports. Empty without known sets. */
 export function plugRows(matrix: ShareMatrix): readonly PlugRow[] {
   const known = matrix.rows.filter((row) => row.sum !== null && row.shares.length > 0);
-  const singles = bestFirst(known.filter((row) => row.ports.length === 1), sumOf);
+  const singles = bestFirst(
+    known.filter((row) => row.ports.length === 1),
+    sumOf,
+  );
   const pairs = known.filter((row) => row.ports.length === 2);
   const [alone] = singles;
   const [heavy] = bestFirst(pairs, (row) => sumOf(row) * 1000 + largest(row));
@@ -30,7 +33,9 @@ export function plugRows(matrix: ShareMatrix): readonly PlugRow[] {
   return [
     ...(alone === undefined ? [] : [aloneRow(alone, singles)]),
     ...(heavy === undefined ? [] : [rowOf('Two devices', heavy, unusedRemark(heavy))]),
-    ...(alike === undefined || alike.key === heavy?.key || smallest(alike) <= smallest(heavy ?? alike) ? [] : [rowOf('Two alike', alike, `${watts(smallest(alike))} W at least on each.`)]),
+    ...(alike === undefined || alike.key === heavy?.key || smallest(alike) <= smallest(heavy ?? alike)
+      ? []
+      : [rowOf('Two alike', alike, `${watts(smallest(alike))} W at least on each.`)]),
     ...(all === undefined ? [] : [all.sum === null ? unknownRow(all) : rowOf('All in use', all, fallRemark(all, singles))]),
   ];
 }
@@ -94,7 +99,12 @@ function fallRemark(row: SetRow, singles: readonly SetRow[]): string {
     return alone !== undefined && sumOf(alone) > share.power.nominal + 0.5;
   });
   const kept = row.ports.length - fallen.length;
-  const words = fallen.length === 0 ? 'Every port keeps what it gives alone.' : kept === 0 ? 'Every port gives less than alone.' : `${listed(fallen.map((share) => share.port))} ${fallen.length === 1 ? 'gives' : 'give'} less than alone.`;
+  const words =
+    fallen.length === 0
+      ? 'Every port keeps what it gives alone.'
+      : kept === 0
+        ? 'Every port gives less than alone.'
+        : `${listed(fallen.map((share) => share.port))} ${fallen.length === 1 ? 'gives' : 'give'} less than alone.`;
   return `${words}${poolRemark(row, ' ')}`;
 }
 

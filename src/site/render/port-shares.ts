@@ -44,7 +44,10 @@ function setRow(row: SetRow, matrix: ShareMatrix, scale: Scale): string {
   const slots = matrix.ports.map((port) => (row.ports.includes(port) ? `<b>${escapeText(port)}</b>` : '<i>·</i>')).join('');
   const name = `<th scope="row"><span class="slots" aria-hidden="true">${slots}</span><span class="vh">${escapeText(row.key)}</span></th>`;
   const cells = matrix.ports.map((port) => shareCell(row, port, scale)).join('');
-  const evidence = row.standing === 'missing' ? '<td class="ev wide-only"><b>not known</b>, measure next</td>' : `<td class="ev wide-only">${escapeText(evidenceOf(row))}</td>`;
+  const evidence =
+    row.standing === 'missing'
+      ? '<td class="ev wide-only"><b>not known</b>, measure next</td>'
+      : `<td class="ev wide-only">${escapeText(evidenceOf(row))}</td>`;
   const id = `port-share-${row.ports.join('-').replace(/[^A-Za-z0-9_-]/g, '_')}${row.order === null ? '' : '-ordered'}`;
   return `<tr id="${id}">${name}${cells}<td class="n">${numberOr(row.sum, scale)}</td><td class="n wide-only">${numberOr(row.unused, scale)}</td>${evidence}</tr>`;
 }
@@ -54,7 +57,11 @@ function shareCell(row: SetRow, port: string, scale: Scale): string {
   const share = row.shares.find((candidate) => candidate.port === port);
   if (share === undefined) return '<td class="hatch"><span class="vh">not known</span></td>';
   const limit = scale.limits[port] ?? null;
-  const bar = shareBar({ fraction: share.power.nominal / scale.end, tick: limit === null ? null : limit / scale.end, style: barStyle(row, share) });
+  const bar = shareBar({
+    fraction: share.power.nominal / scale.end,
+    tick: limit === null ? null : limit / scale.end,
+    style: barStyle(row, share),
+  });
   const pool = share.pool.length > 1 ? `<abbr title="shared by ${escapeText(share.pool.join(' and '))}">*</abbr>` : '';
   return `<td class="n"><span>${fixedNumber(share.power.nominal, scale.decimals)}${pool}</span>${bar}</td>`;
 }
@@ -78,11 +85,15 @@ function numberOr(value: Value | null, scale: Scale): string {
 export function fallsView(matrix: ShareMatrix, entry: Entry): string {
   const { end, decimals } = matrixScale(entry, matrix);
   const rows = matrix.falls.map(({ port, highest, lowest }) => {
-    if (highest === null || lowest === null) return `<li><b class="mono">${escapeText(port)}</b><span></span><span class="q faded">not known</span></li>`;
+    if (highest === null || lowest === null)
+      return `<li><b class="mono">${escapeText(port)}</b><span></span><span class="q faded">not known</span></li>`;
     const [low, high] = [lowest.nominal / end, highest.nominal / end];
     const cap = (at: number): string => `<rect class="tk" x="${percent(at)}" y="1" width="1.25" height="10"/>`;
     const drawing = `<svg class="sbar" aria-hidden="true"><rect class="b" y="3" width="${percent(low)}" height="6"/><rect class="tk" x="${percent(low)}" y="5.5" width="${percent(high - low)}" height="1.25"/>${cap(low)}${cap(high)}</svg>`;
-    const words = highest.nominal === lowest.nominal ? `keeps ${fixedNumber(highest.nominal, decimals)}\u00a0W` : `${fixedNumber(highest.nominal, decimals)} to ${fixedNumber(lowest.nominal, decimals)}\u00a0W`;
+    const words =
+      highest.nominal === lowest.nominal
+        ? `keeps ${fixedNumber(highest.nominal, decimals)}\u00a0W`
+        : `${fixedNumber(highest.nominal, decimals)} to ${fixedNumber(lowest.nominal, decimals)}\u00a0W`;
     return `<li><b class="mono">${escapeText(port)}</b>${drawing}<span class="q">${words}</span></li>`;
   });
   return `<h3>How far each port can fall</h3><ul class="falls lines">${rows.join('')}</ul>`;
@@ -98,6 +109,8 @@ export function matrixKey(matrix: ShareMatrix, entry: Entry): string {
     ...(styles.has('open') ? ['Open bar: printed or stated.'] : []),
     ...(styles.has('dashed') ? ['Dashed bar: follows because ports are alike.'] : []),
     ...(matrix.counts.missing > 0 ? ['Hatched: not known.'] : []),
-    ...(matrix.rows.some((row) => row.shares.some((share) => share.pool.length > 1)) ? ['* One pool for both ports; the sum counts it once.'] : []),
+    ...(matrix.rows.some((row) => row.shares.some((share) => share.pool.length > 1))
+      ? ['* One pool for both ports; the sum counts it once.']
+      : []),
   ].join(' ');
 }

@@ -54,7 +54,9 @@ export function quantity(known: Known, showing: Showing = {}): string {
   const assumed = restsOnAssumption(known);
   const className = assumed ? 'q assumed' : 'q';
   const title = assumed ? '<span class="vh"> (rests on an assumption)</span>' : '';
-  return showing.link === undefined ? `<span class="${className}">${words}</span>${title}` : `<a class="${className}" href="${showing.link}">${words}</a>${title}`;
+  return showing.link === undefined
+    ? `<span class="${className}">${words}</span>${title}`
+    : `<a class="${className}" href="${showing.link}">${words}</a>${title}`;
 }
 
 /** A dash and the reason. */

@@ -1,7 +1,7 @@
 /** References of one key as the page writes them: "R1 · R2", runs of three and more as "R11–R14". */
 export function referenceList(references: readonly string[]): string {
   const pieces: string[] = [];
-  for (let at = 0; at < references.length; ) {
+  for (let at = 0; at < references.length;) {
     const end = runEnd(references, at);
     if (end - at >= 2) pieces.push(`${references[at] ?? ''}–${references[end] ?? ''}`);
     else for (let i = at; i <= end; i += 1) pieces.push(references[i] ?? '');

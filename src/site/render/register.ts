@@ -36,7 +36,13 @@ export function registerZones(manifest: Manifest, page: RegisterPage): string {
     titleZone(manifest, page) +
     (lined === '' ? '' : `${zoneStart({ letter: next(), title: null, label: 'Line-up', className: 'zlineup' })}${lined}${ZONE_END}`) +
     `${zoneStart({ letter: next(), title: 'Newest sheets', label: 'Newest sheets', className: 'zregister' })}<h2 class="phone-title" id="${zoneLetter(used)}-t">${onFirst ? 'Newest sheets' : `Sheets, page ${page.page} of ${page.pages}`}</h2>${registerTable(sheets, page)}${pager(page)}${ZONE_END}` +
-    (late === '' ? '' : sideZone({ letter: next(), title: 'Lately corrected', label: 'Lately corrected' }, '<p>Changes to a published number, newest first. Each stands on its own sheet for good.</p>', late)) +
+    (late === ''
+      ? ''
+      : sideZone(
+          { letter: next(), title: 'Lately corrected', label: 'Lately corrected' },
+          '<p>Changes to a published number, newest first. Each stands on its own sheet for good.</p>',
+          late,
+        )) +
     brokenZone(manifest, () => next())
   );
 }
@@ -58,7 +64,14 @@ function countBlock({ site, sheets }: Manifest): string {
   const families = new Set(sheets.map((sheet) => sheet.family)).size;
   const fields: readonly (readonly [string, string, boolean])[] = [
     ['Sheets', fixedNumber(sheets.length, 0), false],
-    ['Parts identified', fixedNumber(sum((sheet) => sheet.partsIdentified), 0), false],
+    [
+      'Parts identified',
+      fixedNumber(
+        sum((sheet) => sheet.partsIdentified),
+        0,
+      ),
+      false,
+    ],
     ['Topology families', String(families), false],
     ['Stresses over a limit', String(sum((sheet) => sheet.over)), false],
     ['Last issue', dates[dates.length - 1] ?? '–', true],
@@ -80,13 +93,31 @@ function frontOf(sheet: SheetSummary, [length, , height]: readonly [number, numb
 function lineUpFigure(sheets: readonly SheetSummary[]): string {
   const recent = sheets.slice(0, LINE_UP);
   const devices = recent.flatMap((sheet, index): readonly LineUpDevice[] =>
-    sheet.outline === null || sheet.ratedWatts === null ? [] : [{ label: sheet.name, watts: sheet.ratedWatts, front: frontOf(sheet, sheet.outline), ports: drawnPorts(sheet), newest: index === 0 }],
+    sheet.outline === null || sheet.ratedWatts === null
+      ? []
+      : [
+          {
+            label: sheet.name,
+            watts: sheet.ratedWatts,
+            front: frontOf(sheet, sheet.outline),
+            ports: drawnPorts(sheet),
+            newest: index === 0,
+          },
+        ],
   );
   if (devices.length < 2) return '';
   const ordered = [...devices].sort((one, other) => one.watts - other.watts);
   const { body, height } = lineUp(ordered, 1146);
   const description = ordered.map((device) => `${device.label} ${device.watts} W`).join(', ');
-  const svg = figure({ id: 'line-up', className: 'fig lineup', width: 1146, height, title: 'Fronts at one scale in the order of rated power', description, body });
+  const svg = figure({
+    id: 'line-up',
+    className: 'fig lineup',
+    width: 1146,
+    height,
+    title: 'Fronts at one scale in the order of rated power',
+    description,
+    body,
+  });
   return `${svg}<p class="note">${counted(ordered.length, 'sheet')}, fronts at one scale, in the order of rated power, W. Shaded: the newest.</p>`;
 }
 
@@ -110,11 +141,20 @@ function registerTable(all: readonly SheetSummary[], page: RegisterPage): string
 
 function registerRow(sheet: SheetSummary, scale: number, densest: number): string {
   const outputs = sheet.ports.length;
-  const drawing = sheet.outline === null ? '<span class="faded small">– size not known</span>' : silhouette(frontOf(sheet, sheet.outline), scale, 122, 36);
+  const drawing =
+    sheet.outline === null
+      ? '<span class="faded small">– size not known</span>'
+      : silhouette(frontOf(sheet, sheet.outline), scale, 122, 36);
   const name = sheet.name.startsWith(sheet.maker) ? sheet.name : `${sheet.maker} ${sheet.name}`;
   const density = sheet.densityWPerCm3;
-  const densityCell = density === null ? '<span class="faded">–</span>' : `<span>${fixedNumber(density, 3)}<span class="unit-phone">\u00a0W/cm³</span></span>${shareBar({ fraction: density / densest, tick: null, style: 'filled' })}`;
-  const rated = sheet.ratedWatts === null ? '<span class="faded">–</span>' : `${fixedNumber(sheet.ratedWatts, Number.isInteger(sheet.ratedWatts) ? 0 : 1)}<span class="unit-phone">\u00a0W</span>`;
+  const densityCell =
+    density === null
+      ? '<span class="faded">–</span>'
+      : `<span>${fixedNumber(density, 3)}<span class="unit-phone">\u00a0W/cm³</span></span>${shareBar({ fraction: density / densest, tick: null, style: 'filled' })}`;
+  const rated =
+    sheet.ratedWatts === null
+      ? '<span class="faded">–</span>'
+      : `${fixedNumber(sheet.ratedWatts, Number.isInteger(sheet.ratedWatts) ? 0 : 1)}<span class="unit-phone">\u00a0W</span>`;
   return (
     `<tr><td class="m1 no">${escapeText(sheet.number ?? '–')} <span class="soft">${escapeText(sheet.revision)}</span></td><td class="sil-cell">${drawing}</td>` +
     `<th scope="row" class="dev"><a href="${href(`/teardowns/${sheet.slug}/`)}">${escapeText(name)}</a><span class="kind">${escapeText(sheet.kind)}, ${counted(outputs, 'port')}${sheet.status === 'draft' ? ', <b>draft</b>' : ''}</span></th>` +
@@ -130,7 +170,9 @@ function pathGlyphs(kinds: readonly string[]): readonly string[] {
 
 function pager(page: RegisterPage): string {
   if (page.pages < 2) return '';
-  const links = Array.from({ length: page.pages }, (_, index) => index + 1).map((number) => (number === page.page ? `<b aria-current="page">${number}</b>` : `<a href="${href(page.addressOf(number))}">${number}</a>`));
+  const links = Array.from({ length: page.pages }, (_, index) => index + 1).map((number) =>
+    number === page.page ? `<b aria-current="page">${number}</b>` : `<a href="${href(page.addressOf(number))}">${number}</a>`,
+  );
   return `<nav class="pager" aria-label="Pages of the register">Pages ${links.join(' ')}</nav>`;
 }
 
@@ -139,7 +181,10 @@ function lateCorrections(sheets: readonly SheetSummary[]): string {
   const all = sheets.flatMap((sheet) => revisedCorrections(sheet.corrections).map((correction) => ({ sheet, correction })));
   all.sort((one, other) => (one.correction.date < other.correction.date ? 1 : one.correction.date > other.correction.date ? -1 : 0));
   const items = all.slice(0, 8).map(({ sheet, correction }) => {
-    const change = correction.was === null || correction.is === null ? '' : `: <span class="q wrap">${escapeText(correction.is)}</span>, not <span class="q wrap">${escapeText(correction.was)}</span>`;
+    const change =
+      correction.was === null || correction.is === null
+        ? ''
+        : `: <span class="q wrap">${escapeText(correction.is)}</span>, not <span class="q wrap">${escapeText(correction.was)}</span>`;
     return `<li><span class="mono">${escapeText(correction.date)}</span><a class="mono" href="${href(`/teardowns/${sheet.slug}/`)}">${escapeText(sheet.number ?? sheet.name)} ${correction.revision}</a><span>${escapeText(sheet.name)}, ${escapeText(correction.where)}${change}. <span class="soft">${escapeText(correction.why)}</span></span></li>`;
   });
   return items.length === 0 ? '' : `<ul class="lines late">${items.join('')}</ul>`;
@@ -147,8 +192,15 @@ function lateCorrections(sheets: readonly SheetSummary[]): string {
 
 function brokenZone({ broken }: Manifest, next: () => string): string {
   if (broken.length === 0) return '';
-  const items = broken.map(({ slug, file, diagnostics }) => `<li><a href="${href(`/teardowns/${slug}/`)}">${escapeText(slug)}</a> <span class="soft">${counted(diagnostics.filter((d) => d.severity === 'error').length, 'error')} in</span> <span class="q wrap">${escapeText(file)}</span></li>`);
-  return sideZone({ letter: next(), title: 'Not shown yet', label: 'Not shown yet' }, '<p>Entries with errors. Only you see this list: it is not part of a built site.</p>', `<ul class="lines">${items.join('')}</ul>`);
+  const items = broken.map(
+    ({ slug, file, diagnostics }) =>
+      `<li><a href="${href(`/teardowns/${slug}/`)}">${escapeText(slug)}</a> <span class="soft">${counted(diagnostics.filter((d) => d.severity === 'error').length, 'error')} in</span> <span class="q wrap">${escapeText(file)}</span></li>`,
+  );
+  return sideZone(
+    { letter: next(), title: 'Not shown yet', label: 'Not shown yet' },
+    '<p>Entries with errors. Only you see this list: it is not part of a built site.</p>',
+    `<ul class="lines">${items.join('')}</ul>`,
+  );
 }
 
 /** A site without content says how to write the first entry. */
@@ -164,6 +216,10 @@ function emptyRegister(manifest: Manifest): string {
   return (
     titleZone(manifest, { page: 2, pages: 1, sheets: [], addressOf: () => '/' }) +
     (manifest.broken.length === 0 ? '' : brokenZone(manifest, () => 'B')) +
-    fullZone({ letter: manifest.broken.length === 0 ? 'B' : 'C', title: 'The first entry', label: 'The first entry' }, side.replace(/<\/?p>/g, ''), matter)
+    fullZone(
+      { letter: manifest.broken.length === 0 ? 'B' : 'C', title: 'The first entry', label: 'The first entry' },
+      side.replace(/<\/?p>/g, ''),
+      matter,
+    )
   );
 }

@@ -14,7 +14,9 @@ export function roleName(role: string): string {
 
 /** Stress against rating: one row a part, bar on the ratio scale, verdict with its limit. On a phone two lines a part. */
 export function stressView(derived: Derived): string {
-  const ticks = [0, 0.2, 0.4, 0.6, 0.8, 1].map((at) => `<text class="${at === 0 ? 'num' : 'num mid'}" x="${percent(at / STRESS_SCALE_END)}" y="14">${at.toFixed(1)}</text>`).join('');
+  const ticks = [0, 0.2, 0.4, 0.6, 0.8, 1]
+    .map((at) => `<text class="${at === 0 ? 'num' : 'num mid'}" x="${percent(at / STRESS_SCALE_END)}" y="14">${at.toFixed(1)}</text>`)
+    .join('');
   const axis = `<svg class="fig axis" aria-hidden="true" height="16" width="100%">${ticks}</svg>`;
   return (
     '<table class="stress-table"><caption class="vh">Stress against rating: each part with its worst stress, its rating, their ratio and the verdict.</caption>' +
@@ -27,7 +29,9 @@ function stressRow(row: StressRow, index: number): string {
   const ratio = isMissing(row.ratio) ? null : row.ratio;
   const bar = stressBar({ ratio, limit: row.limit, verdict: row.verdict });
   const first = row.references[0] ?? '';
-  const value = isMissing(row.stress) ? `<td class="n v why">${escapeText(needs(row.stress))}</td>` : `<td class="n v">${quantity(row.stress)}</td>`;
+  const value = isMissing(row.stress)
+    ? `<td class="n v why">${escapeText(needs(row.stress))}</td>`
+    : `<td class="n v">${quantity(row.stress)}</td>`;
   const rating = isMissing(row.rating) ? '<td class="n r why">–</td>' : `<td class="n r">${quantity(row.rating)}</td>`;
   return (
     `<tr id="stress-${index + 1}"><th scope="row" class="ref"><a href="#${partAnchor(first)}">${escapeText(referenceList(row.references))}</a></th>` +
@@ -46,7 +50,10 @@ function needs(missing: { readonly reason: string; readonly needs: readonly stri
 }
 
 /** The worst judgement of a part, for the last column of the part table. */
-export function worstStress(stress: readonly StressRow[], references: readonly string[]): { readonly row: StressRow; readonly index: number } | null {
+export function worstStress(
+  stress: readonly StressRow[],
+  references: readonly string[],
+): { readonly row: StressRow; readonly index: number } | null {
   let worst: { row: StressRow; index: number } | null = null;
   stress.forEach((row, index) => {
     if (!row.references.some((reference) => references.includes(reference))) return;
@@ -66,7 +73,9 @@ export function stressCounts(stress: readonly StressRow[]): string {
   const names = (rows: readonly StressRow[]): string => [...new Set(rows.map((row) => referenceList(row.references)))].join(', ');
   const line = (name: StressRow['verdict'], words: (count: number) => string, named: boolean): string => {
     const rows = of(name);
-    return rows.length === 0 ? '' : `<li>${markWith(name, `<b class="ink">${rows.length}</b> <span class="ink">${words(rows.length)}${named ? `: <span class="q wrap">${escapeText(names(rows))}</span>` : ''}</span>`)}</li>`;
+    return rows.length === 0
+      ? ''
+      : `<li>${markWith(name, `<b class="ink">${rows.length}</b> <span class="ink">${words(rows.length)}${named ? `: <span class="q wrap">${escapeText(names(rows))}</span>` : ''}</span>`)}</li>`;
   };
   const items =
     line('over', (count) => `${count === 1 ? 'stress' : 'stresses'} over the derating limit`, true) +

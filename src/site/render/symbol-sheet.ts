@@ -3,9 +3,7 @@ import { stageSymbols } from '../../figures/stage-glyph.ts';
 
 /** Symbols and hatchings that a page's figures point to, once a page: marks, the glyphs it draws, 45° and 135° hatching. */
 export function symbolSheet(glyphs: Iterable<string>): string {
-  return (
-    `<svg class="defs" aria-hidden="true"><defs>${HATCHINGS}</defs>${markSymbols()}${stageSymbols(glyphs)}</svg>`
-  );
+  return `<svg class="defs" aria-hidden="true"><defs>${HATCHINGS}</defs>${markSymbols()}${stageSymbols(glyphs)}</svg>`;
 }
 
 const HATCHINGS =

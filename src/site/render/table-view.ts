@@ -28,7 +28,8 @@ export function tableView(table: Table, look: TableLook = {}): string {
   const head = columns.map((column) => `<th scope="col"${column.align === 'end' ? ' class="n"' : ''}>${columnHead(column)}</th>`).join('');
   const body = table.groups.map((group) => groupRows(group, columns, prefix)).join('');
   const html = `<table class="data">${caption}<thead><tr>${head}</tr></thead>${body}</table>`;
-  const notes = table.notes.length === 0 ? '' : `<div class="note under">${table.notes.map((note) => `<p>${escapeText(note)}</p>`).join('')}</div>`;
+  const notes =
+    table.notes.length === 0 ? '' : `<div class="note under">${table.notes.map((note) => `<p>${escapeText(note)}</p>`).join('')}</div>`;
   const region = columns.length > NARROW ? scrollRegion(table.title, html) : html;
   return region + notes;
 }
@@ -43,7 +44,9 @@ function groupRows(group: RowGroup, columns: readonly Column[], prefix: string):
     group.title === null
       ? ''
       : `<tr class="grp"><th colspan="${columns.length}" scope="rowgroup"><span>${group.glyph === null ? '' : stageGlyph(group.glyph)}<b>${escapeText(group.title)}</b></span></th></tr>`;
-  return count === 0 && group.title === null ? '' : `<tbody>${title}${group.rows.map((row) => tableRow(row, columns, prefix)).join('')}</tbody>`;
+  return count === 0 && group.title === null
+    ? ''
+    : `<tbody>${title}${group.rows.map((row) => tableRow(row, columns, prefix)).join('')}</tbody>`;
 }
 
 function tableRow(row: Row, columns: readonly Column[], prefix: string): string {
@@ -55,8 +58,10 @@ function tableRow(row: Row, columns: readonly Column[], prefix: string): string 
 export function tableCell(cell: Cell, column: Column | undefined, first: boolean): string {
   const end = column?.align === 'end';
   if (first && end) return `<th scope="row" class="n">${cellContent(cell, column)}</th>`;
-  if (first) return `<th scope="row" class="ref${cell.kind === 'text' && cell.mono !== true ? ' plain' : ''}">${cellContent(cell, column)}</th>`;
-  if (cell.kind === 'missing' || (cell.kind === 'value' && isMissing(cell.value))) return `<td class="why${end ? ' n' : ''}">${cellContent(cell, column)}</td>`;
+  if (first)
+    return `<th scope="row" class="ref${cell.kind === 'text' && cell.mono !== true ? ' plain' : ''}">${cellContent(cell, column)}</th>`;
+  if (cell.kind === 'missing' || (cell.kind === 'value' && isMissing(cell.value)))
+    return `<td class="why${end ? ' n' : ''}">${cellContent(cell, column)}</td>`;
   if (cell.kind === 'text' && cell.mono === true) return `<td class="m1${end ? ' n' : ''}">${cellContent(cell, column)}</td>`;
   return `<td${end ? ' class="n"' : ''}>${cellContent(cell, column)}</td>`;
 }
@@ -79,7 +84,11 @@ function cellContent(cell: Cell, column: Column | undefined): string {
 function valueContent(cell: Extract<Cell, { kind: 'value' }>, column: Column | undefined): string {
   const unit = cell.unit ?? column?.unit ?? undefined;
   const inHead = column?.unit !== null && column?.unit !== undefined && (cell.unit === undefined || cell.unit === column.unit);
-  const text = quantity(cell.value, { ...(unit === undefined ? {} : { unit }), ...(cell.decimals === undefined ? {} : { decimals: cell.decimals }), bare: inHead });
+  const text = quantity(cell.value, {
+    ...(unit === undefined ? {} : { unit }),
+    ...(cell.decimals === undefined ? {} : { decimals: cell.decimals }),
+    bare: inHead,
+  });
   const suffix = cell.suffix === undefined ? '' : ` <span class="suffix">${escapeText(cell.suffix)}</span>`;
   return `${text}${suffix}${cell.bar === undefined ? '' : shareBar(cell.bar)}`;
 }

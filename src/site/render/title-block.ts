@@ -67,21 +67,34 @@ function deviceFields(sheet: PreparedSheet): readonly Field[] {
   const input = entry.nameplate.inputs.map((line) => line.written).join(' · ');
   const bank = entry.device.kind === 'power bank';
   const capacity = entry.nameplate.capacity;
-  const cells = [capacity?.charge, capacity?.energy].flatMap((fact) => (fact === null || fact === undefined ? [] : [fact.quantity.written])).join(' · ');
+  const cells = [capacity?.charge, capacity?.energy]
+    .flatMap((fact) => (fact === null || fact === undefined ? [] : [fact.quantity.written]))
+    .join(' · ');
   const supply: Field = bank
     ? { label: 'Printed capacity', html: textOr(cells, 'not printed'), span: 3 }
     : { label: 'Rated input', html: textOr(input, 'not marked'), span: 3 };
   const ports = outputPortCount(entry);
-  const rated = isMissing(derived.ratedPower) ? missing(derived.ratedPower) : `${shown(derived.ratedPower, {})}<span class="q">${ports > 1 ? ` in total, ${counted(ports, 'port')}` : ''}</span>`;
+  const rated = isMissing(derived.ratedPower)
+    ? missing(derived.ratedPower)
+    : `${shown(derived.ratedPower, {})}<span class="q">${ports > 1 ? ` in total, ${counted(ports, 'port')}` : ''}</span>`;
   const family = `<a href="${href(`/topologies/${derived.family}/`)}">${escapeText(derived.topology)}</a>`;
-  return [supply, { label: 'Rated output', html: rated, span: 3 }, { label: 'Topology', html: derived.topology === '' ? dash('not known') : family, span: 6 }];
+  return [
+    supply,
+    { label: 'Rated output', html: rated, span: 3 },
+    { label: 'Topology', html: derived.topology === '' ? dash('not known') : family, span: 6 },
+  ];
 }
 
 function sizeFields({ entry, derived }: PreparedSheet): readonly Field[] {
   const { size } = derived;
   const written = entry.body.size?.size.written ?? '';
   const mass = derived.named['mass'];
-  const massHtml = entry.body.mass === null ? dash('not known, measure next') : mass !== undefined && !isMissing(mass) ? shown(mass, {}) : `<span class="q">${escapeText(entry.body.mass.quantity.written)}</span>`;
+  const massHtml =
+    entry.body.mass === null
+      ? dash('not known, measure next')
+      : mass !== undefined && !isMissing(mass)
+        ? shown(mass, {})
+        : `<span class="q">${escapeText(entry.body.mass.quantity.written)}</span>`;
   return [
     { label: 'Size', html: textOr(written.replace(/\s*±.*$/, ''), 'not known, measure next'), span: 2 },
     { label: 'Volume', html: shown(size.volume, { unit: 'cm³' }, 'volume'), span: 2 },
@@ -99,9 +112,21 @@ function measuredFields({ entry }: PreparedSheet, rank: Rank | null): readonly F
   const label = `${best?.statistic === 'average' ? 'Mean efficiency' : 'Efficiency'}${line === undefined ? '' : `, ${line}`}`;
   const at = standby?.conditions['line'];
   return [
-    { label, html: textOr(best?.efficiency?.quantity.written ?? '', 'not measured') + (best?.statistic === 'point' ? '<span class="small soft">at highest load</span>' : ''), span: 2, size: 'large' },
+    {
+      label,
+      html:
+        textOr(best?.efficiency?.quantity.written ?? '', 'not measured') +
+        (best?.statistic === 'point' ? '<span class="small soft">at highest load</span>' : ''),
+      span: 2,
+      size: 'large',
+    },
     { label: `Standby${at === undefined ? '' : `, ${at}`}`, html: textOr(standby?.value.quantity.written ?? '', 'not measured'), span: 2 },
-    { label: 'Rank by W/cm³', html: rank === null ? dash('nothing to rank') : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span>`, span: 2, last: true },
+    {
+      label: 'Rank by W/cm³',
+      html: rank === null ? dash('nothing to rank') : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span>`,
+      span: 2,
+      last: true,
+    },
   ];
 }
 

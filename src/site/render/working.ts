@@ -11,18 +11,34 @@ import { workingAnchor } from './references.ts';
 import { sentenceCase } from './words.ts';
 
 const TITLES: ReadonlyMap<string, string> = new Map(FORMULAS.map((formula) => [formula.id, formula.title]));
-const SYMBOLS: ReadonlyMap<string, Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>> = new Map(FORMULAS.map((formula) => [formula.id, formula.inputs]));
+const SYMBOLS: ReadonlyMap<string, Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>> = new Map(
+  FORMULAS.map((formula) => [formula.id, formula.inputs]),
+);
 
 /** Every value that was computed, with the formula, its inputs and how each of them is known, and the interval. */
 export function workingView(entry: Entry, derived: Derived): string {
   const computed = Object.entries(derived.named).filter(([, known]) => !isMissing(known) && known.origin.evidence === 'computed');
   const withheld = Object.entries(derived.named).filter(([name, known]) => isMissing(known) && concerns(name, entry));
   const items = computed.map(([name, known]) => workingItem(name, known));
-  const missing = withheld.map(([name, known]) => `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name.replaceAll('-', ' ')))}</b></div><div class="w-inputs faded">${isMissing(known) ? escapeText(withheldWords(known)) : ''}</div><div class="w-out faded">withheld</div></li>`);
+  const missing = withheld.map(
+    ([name, known]) =>
+      `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name.replaceAll('-', ' ')))}</b></div><div class="w-inputs faded">${isMissing(known) ? escapeText(withheldWords(known)) : ''}</div><div class="w-out faded">withheld</div></li>`,
+  );
   return `<ul class="working">${items.join('')}${missing.join('')}</ul>`;
 }
 
-const OF_MAINS: ReadonlySet<string> = new Set(['high-line', 'low-line', 'peak-voltage', 'bulk-capacitance', 'bulk-per-watt', 'bulk-voltage', 'stored-energy', 'bleed-resistance', 'time-to-safe', 'y-current']);
+const OF_MAINS: ReadonlySet<string> = new Set([
+  'high-line',
+  'low-line',
+  'peak-voltage',
+  'bulk-capacitance',
+  'bulk-per-watt',
+  'bulk-voltage',
+  'stored-energy',
+  'bleed-resistance',
+  'time-to-safe',
+  'y-current',
+]);
 
 /** Whether a missing value is one that a device of this kind could have: nobody misses the bulk capacitor of a car adapter. */
 function concerns(name: string, entry: Entry): boolean {
@@ -45,7 +61,9 @@ function workingItem(name: string, known: Known): string {
   const spread = interval === nominal ? '' : `<p class="note q">${escapeText(interval)}</p>`;
   return (
     `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name.replaceAll('-', ' ')))}</b><p class="note">${link}</p></div>` +
-    `<ul class="w-inputs">${Object.entries(inputs).map(([key, input]) => inputLine(formula, key, input)).join('')}</ul><div class="w-out">${quantity(known)}${spread}${assumption}</div></li>`
+    `<ul class="w-inputs">${Object.entries(inputs)
+      .map(([key, input]) => inputLine(formula, key, input))
+      .join('')}</ul><div class="w-out">${quantity(known)}${spread}${assumption}</div></li>`
   );
 }
 
@@ -57,6 +75,7 @@ function inputLine(formula: string, key: string, input: Value): string {
 function originWords(value: Value): string {
   const { origin } = value;
   if (origin.evidence === 'computed') return `computed, ${TITLES.get(origin.formula) ?? origin.formula}`;
-  if (origin.evidence === 'assumed') return `assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${origin.source.standing === 'memory' ? 'from memory' : origin.source.standing})`}`;
+  if (origin.evidence === 'assumed')
+    return `assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${origin.source.standing === 'memory' ? 'from memory' : origin.source.standing})`}`;
   return origin.evidence;
 }
