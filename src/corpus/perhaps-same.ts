@@ -2,7 +2,7 @@
  * What is left of a part number or a name when writing habits are taken away: case, hyphens, spaces, dots, slashes, and the
  * compatibility forms of characters. Two spellings with the same remainder are perhaps the same thing; a person decides.
  */
-export function spellingRemainder(text: string): string {
+function spellingRemainder(text: string): string {
   return text
     .normalize('NFKC')
     .toUpperCase()

@@ -1,2 +1,2 @@
 export { pageAddress } from '../../corpus/address.ts';
-export { pagesOf, ROWS_A_PAGE, type ListPage } from '../../corpus/pages-of.ts';
+export { pagesOf, type ListPage } from '../../corpus/pages-of.ts';
