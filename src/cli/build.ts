@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { buildSite, type BuildOutcome } from '../pipeline/build-site.ts';
 import type { Command } from './command.ts';
@@ -49,7 +50,7 @@ export async function buildInto({ content, out, base }: BuildRequest, streams: C
 }
 
 function conclude(outcome: BuildOutcome, out: string, { stdout, stderr }: CommandStreams): number {
-  const kept = `${out} is as it was.\n`;
+  const kept = existsSync(out) ? `${out} is as it was.\n` : '\n';
   switch (outcome.ended) {
     case 'published': {
       const count = outcome.prepared.manifest.sheets.length;

@@ -1,5 +1,4 @@
 import type { Paragraph, PhrasingContent, Root, RootContent, Text } from 'mdast';
-import type { ContainerDirective, LeafDirective, TextDirective } from 'mdast-util-directive';
 import type { ElementContent } from 'hast';
 import type { Finding } from '../diagnostics/finding.ts';
 import { nearestWord } from '../entry/nearest-word.ts';
@@ -11,7 +10,7 @@ import { walk } from './walk.ts';
 
 export type { NamesInReach } from './named-directives.ts';
 
-type Directive = TextDirective | LeafDirective | ContainerDirective;
+type Directive = Extract<RootContent, { type: 'textDirective' | 'leafDirective' | 'containerDirective' }>;
 
 interface DirectiveSetting {
   readonly text: string;

@@ -32,7 +32,7 @@ export function settleHeadings(tree: Root, isTaken: (id: string) => boolean): Pr
 }
 
 /** Anchor of a heading: lower-case letters and digits of any script, everything else a hyphen, so "65.5 W" is `65-5-w`. */
-export function anchorOf(text: string): string {
+function anchorOf(text: string): string {
   const anchor = text
     .normalize('NFC')
     .toLowerCase()

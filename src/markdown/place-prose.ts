@@ -22,7 +22,7 @@ export function placeProse(html: string, base: string): ProsePiece[] {
 }
 
 /** Puts the base path before every rooted link of our own HTML. */
-export function withBase(html: string, base: string): string {
+function withBase(html: string, base: string): string {
   const root = base.endsWith('/') ? base : `${base}/`;
   return root === '/' ? html : html.replace(TAG, (tag) => tag.replace(/(\shref=")\/(?!\/)/, `$1${root}`));
 }

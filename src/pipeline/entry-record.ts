@@ -24,7 +24,7 @@ export interface EntryRecord {
   readonly sheetBytes: number | null;
 }
 
-export interface RecordedLink {
+interface RecordedLink {
   readonly path: string;
   readonly fragment: string;
   readonly written: string;

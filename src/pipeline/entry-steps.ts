@@ -15,7 +15,7 @@ export interface SplitFile {
 }
 
 /** One named step that sees an entry: a check or a table. */
-export interface NamedStep<Input, Output> {
+interface NamedStep<Input, Output> {
   readonly id: string;
   readonly run: (input: Input) => Output;
 }

@@ -8,10 +8,10 @@ import type { SiteSettings } from './prepared.ts';
 import { readText } from './read-text.ts';
 
 /** Name of the settings file in the content folder. */
-export const SETTINGS_FILE = 'site.yaml';
+const SETTINGS_FILE = 'site.yaml';
 
 /** What holds where the settings say nothing. */
-export const DEFAULT_SETTINGS: SiteSettings = {
+const DEFAULT_SETTINGS: SiteSettings = {
   name: 'Teardowns',
   author: 'The author',
   description: 'Power adapters taken apart, measured and computed.',

@@ -4,7 +4,7 @@ import type { Finding } from '../diagnostics/finding.ts';
 import { pipelineFinding } from './pipeline-rule.ts';
 
 /** Where something stands in a file; both count from 1. */
-export interface Place {
+interface Place {
   readonly line: number;
   readonly column: number;
 }

@@ -5,7 +5,7 @@ import { readingFinding } from '../entry/reading-rules.ts';
 import { pipelineFinding } from './pipeline-rule.ts';
 
 /** Largest entry, in bytes. */
-export const LARGEST_ENTRY = 256 * 1024;
+const LARGEST_ENTRY = 256 * 1024;
 
 /** Text of a file with the hash of its bytes, or why it could not be read. */
 export type ReadText =

@@ -24,7 +24,7 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 
 /** Headers that hold for every answer: those of the site's headers file under `/*`, if it has one. */
-export function siteHeaders(folder: string): Record<string, string> {
+function siteHeaders(folder: string): Record<string, string> {
   const headers: Record<string, string> = {};
   let everywhere = false;
   for (const line of textOf(join(folder, '_headers')).split('\n')) {

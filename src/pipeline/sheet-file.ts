@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { writeIfChanged } from './write-if-changed.ts';
 
 /** Where the sheet of an entry stands in the prepared folder. */
-export function sheetPath(prepared: string, slug: string): string {
+function sheetPath(prepared: string, slug: string): string {
   return join(prepared, 'sheets', `${slug}.json`);
 }
 

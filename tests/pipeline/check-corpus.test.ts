@@ -1,0 +1,36 @@
+import { describe, expect, test } from 'vitest';
+import { contentFolder, entryText } from './content-folder.ts';
+import { placesOf, prepareIn } from './run-in.ts';
+
+describe('links between entries', () => {
+  test.each([
+    ['[x](../b/)', null],
+    ['[x](/teardowns/b/index.md#y)', null],
+    ['[x](/methods/stored-energy/)', null],
+    ['[x](/rules/internal-fault/)', null],
+    ['[x](/)', null],
+    ['[x](/teardowns/)', null],
+    ['[x](../bb/)', 'there is no teardown "bb"'],
+    ['[x](/teardown/b/)', 'the site has no such section'],
+    ['[x](/methods/stored-enrgy/)', 'did you mean "stored-energy"?'],
+    ['[x](notes.pdf)', 'files beside an entry are not published'],
+  ])('%s', async (link, message) => {
+    const content = contentFolder({ 'teardowns/a/index.md': entryText('A', `${link}\n`), 'teardowns/b/index.md': entryText('B') });
+    const { diagnostics } = await prepareIn(content);
+    expect(diagnostics.map((diagnostic) => diagnostic.message)).toEqual(message === null ? [] : [expect.stringContaining(message)]);
+  });
+});
+
+describe('former addresses', () => {
+  test('one that is a live page, and one that two entries claim, are errors in each place', async () => {
+    const content = contentFolder({
+      'teardowns/a/index.md': entryText('A', 'x\n', 'former addresses: [/teardowns/b/, /old/]\n'),
+      'teardowns/b/index.md': entryText('B', 'x\n', 'former addresses: [/old/index.html, /teardowns/fine/]\n'),
+    });
+    expect(placesOf(await prepareIn(content))).toEqual([
+      'teardowns/a/index.md:7:20 former-address-taken',
+      'teardowns/a/index.md:7:35 former-address-taken',
+      'teardowns/b/index.md:7:20 former-address-taken',
+    ]);
+  });
+});
