@@ -9,6 +9,7 @@ import { HtmlValidate } from 'html-validate';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildSmallSite, onePageOfEachKind, pageSource, serveSite, type BuiltSite } from './built-site.ts';
+import { smallText } from './small-text.ts';
 import { openWindow, startChromium, visitPages, type WindowOptions } from './chromium.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -163,17 +164,7 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
         site.slugs.map((slug) => `/teardowns/${slug}/`),
         { viewport: { width, height: 900 } },
         async (page, address) => {
-          const small = await page.evaluate(() => {
-            const found: string[] = [];
-            for (const element of document.querySelectorAll('body *')) {
-              const ownText = [...element.childNodes].some((node) => node.nodeType === 3 && (node.textContent ?? '').trim() !== '');
-              const hidden =
-                element.closest('.vh, .defs, [hidden], title, desc, sub, sup') !== null || element.getClientRects().length === 0;
-              if (ownText && !hidden && Number.parseFloat(getComputedStyle(element).fontSize) < 12.5)
-                found.push(`${element.tagName}.${element.getAttribute('class') ?? ''} ${getComputedStyle(element).fontSize}`);
-            }
-            return [...new Set(found)];
-          });
+          const small = await page.evaluate(smallText);
           expect(small, `${address} ${width}`).toEqual([]);
         },
       );
@@ -262,7 +253,7 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
   it('can be walked with the keyboard: the skip link first, and a visible focus on everything', async () => {
     await visit([`/teardowns/${TEARDOWNS[0] ?? ''}/`], { viewport: { width: 1280, height: 900 } }, async (page) => {
       await page.keyboard.press('Tab');
-      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the sheet');
+      expect(await page.evaluate(() => document.activeElement?.textContent.trim())).toBe('Skip to the sheet');
       for (let step = 0; step < 25; step += 1) {
         await page.keyboard.press('Tab');
         const outline = await page.evaluate(() =>

@@ -1,15 +1,12 @@
-import { escapeText, figure } from '../../figures/markup.ts';
-import { lineUp, silhouette, silhouetteScale, type FrontEdges, type LineUpDevice } from '../../figures/silhouette.ts';
-import { glyphChain } from '../../figures/stage-glyph.ts';
-import { shareBar } from '../../figures/share-bar.ts';
-import type { Connector } from '../../entry/entry.ts';
+import { escapeText } from '../../figures/markup.ts';
 import type { Manifest, SheetSummary } from '../../pipeline/prepared.ts';
 import { href } from '../href.ts';
-import { ratingMarks } from './mark.ts';
 import { fixedNumber } from './quantity.ts';
 import { revisedCorrections } from './findings.ts';
 import { counted } from './words.ts';
 import { ZONE_END, fullZone, sideZone, zoneLetter, zoneStart } from './zone.ts';
+import { lineUpFigure } from './line-up.ts';
+import { registerTable } from './register-table.ts';
 
 /** One page of the register: the sheets on it, newest first, and where it stands among the pages. */
 export interface RegisterPage {
@@ -19,9 +16,6 @@ export interface RegisterPage {
   /** Address of each page, by number from 1. */
   readonly addressOf: (page: number) => string;
 }
-
-/** Sheets in a line-up. */
-const LINE_UP = 14;
 
 /** All zones of a register page; the first page has the counts, the line-up and the late corrections too. */
 export function registerZones(manifest: Manifest, page: RegisterPage): string {
@@ -35,7 +29,7 @@ export function registerZones(manifest: Manifest, page: RegisterPage): string {
   return (
     titleZone(manifest, page) +
     (lined === '' ? '' : `${zoneStart({ letter: next(), title: null, label: 'Line-up', className: 'zlineup' })}${lined}${ZONE_END}`) +
-    `${zoneStart({ letter: next(), title: 'Newest sheets', label: 'Newest sheets', className: 'zregister' })}<h2 class="phone-title" id="${zoneLetter(used)}-t">${onFirst ? 'Newest sheets' : `Sheets, page ${page.page} of ${page.pages}`}</h2>${registerTable(sheets, page)}${pager(page)}${ZONE_END}` +
+    `${zoneStart({ letter: next(), title: 'Newest sheets', label: 'Newest sheets', className: 'zregister' })}<h2 class="phone-title" id="${zoneLetter(used)}-t">${onFirst ? 'Newest sheets' : `Sheets, page ${page.page} of ${page.pages}`}</h2>${registerTable(sheets, page.sheets)}${pager(page)}${ZONE_END}` +
     (late === ''
       ? ''
       : sideZone(
@@ -78,94 +72,6 @@ function countBlock({ site, sheets }: Manifest): string {
     ['Made by', site.author, true],
   ];
   return `<div class="tb"><dl>${fields.map(([label, value, small]) => `<div class="f-3${small ? ' rule' : ' large'}"><dt>${label}</dt><dd><span class="q wrap">${escapeText(value)}</span></dd></div>`).join('')}</dl></div>`;
-}
-
-function drawnPorts(sheet: SheetSummary): LineUpDevice['ports'] {
-  // The summary's connectors come out of our own entry reader, which knows no others.
-  return sheet.ports.map((port) => ({ id: port.id, connector: port.connector as Connector }));
-}
-
-/** Front edges; a car adapter lies on its side, as it does in a drawer and on a bench. */
-function frontOf(sheet: SheetSummary, [length, , height]: readonly [number, number, number]): FrontEdges {
-  return sheet.kind === 'car charger' && height > length ? { length: height, height: length } : { length, height };
-}
-
-function lineUpFigure(sheets: readonly SheetSummary[]): string {
-  const recent = sheets.slice(0, LINE_UP);
-  const devices = recent.flatMap((sheet, index): readonly LineUpDevice[] =>
-    sheet.outline === null || sheet.ratedWatts === null
-      ? []
-      : [
-          {
-            label: sheet.name,
-            watts: sheet.ratedWatts,
-            front: frontOf(sheet, sheet.outline),
-            ports: drawnPorts(sheet),
-            newest: index === 0,
-          },
-        ],
-  );
-  if (devices.length < 2) return '';
-  const ordered = [...devices].sort((one, other) => one.watts - other.watts);
-  const { body, height } = lineUp(ordered, 1146);
-  const description = ordered.map((device) => `${device.label} ${device.watts} W`).join(', ');
-  const svg = figure({
-    id: 'line-up',
-    className: 'fig lineup',
-    width: 1146,
-    height,
-    title: 'Fronts at one scale in the order of rated power',
-    description,
-    body,
-  });
-  return `${svg}<p class="note">${counted(ordered.length, 'sheet')}, fronts at one scale, in the order of rated power, W. Shaded: the newest.</p>`;
-}
-
-function registerTable(all: readonly SheetSummary[], page: RegisterPage): string {
-  const { sheets } = page;
-  const fronts = sheets.flatMap((sheet) => (sheet.outline === null ? [] : [frontOf(sheet, sheet.outline)]));
-  const scale = silhouetteScale(fronts, 118, 34);
-  const densest = Math.max(0.001, ...all.map((sheet) => sheet.densityWPerCm3 ?? 0));
-  const years = [...new Set(sheets.map((sheet) => sheet.published.slice(0, 4)))];
-  const bodies = years.map((year) => {
-    const rows = sheets.filter((sheet) => sheet.published.startsWith(year));
-    const count = `<tr class="grp"><th colspan="8" scope="rowgroup"><span><b>${escapeText(year)}</b> ${counted(rows.length, 'sheet')}</span></th></tr>`;
-    return `<tbody>${count}${rows.map((sheet) => registerRow(sheet, scale, densest)).join('')}</tbody>`;
-  });
-  const heads = `<th scope="col">No. Rev.</th><th scope="col">Outline, one scale</th><th scope="col">Device</th><th scope="col">Power path</th><th scope="col" class="n">Rated W</th><th scope="col" class="n">W/cm³</th><th scope="col">Ratings</th><th scope="col" class="n">Issued</th>`;
-  return (
-    `<table class="register"><caption class="vh">Teardowns, newest first.</caption><thead><tr>${heads}</tr></thead>${bodies.join('')}</table>` +
-    '<p class="note under">Ratings: stresses over their derating limit, straddling it, or all within. Outlines are front views.</p>'
-  );
-}
-
-function registerRow(sheet: SheetSummary, scale: number, densest: number): string {
-  const outputs = sheet.ports.length;
-  const drawing =
-    sheet.outline === null
-      ? '<span class="faded small">– size not known</span>'
-      : silhouette(frontOf(sheet, sheet.outline), scale, 122, 36);
-  const name = sheet.name.startsWith(sheet.maker) ? sheet.name : `${sheet.maker} ${sheet.name}`;
-  const density = sheet.densityWPerCm3;
-  const densityCell =
-    density === null
-      ? '<span class="faded">–</span>'
-      : `<span>${fixedNumber(density, 3)}<span class="unit-phone">\u00a0W/cm³</span></span>${shareBar({ fraction: density / densest, tick: null, style: 'filled' })}`;
-  const rated =
-    sheet.ratedWatts === null
-      ? '<span class="faded">–</span>'
-      : `${fixedNumber(sheet.ratedWatts, Number.isInteger(sheet.ratedWatts) ? 0 : 1)}<span class="unit-phone">\u00a0W</span>`;
-  return (
-    `<tr><td class="m1 no">${escapeText(sheet.number ?? '–')} <span class="soft">${escapeText(sheet.revision)}</span></td><td class="sil-cell">${drawing}</td>` +
-    `<th scope="row" class="dev"><a href="${href(`/teardowns/${sheet.slug}/`)}">${escapeText(name)}</a><span class="kind">${escapeText(sheet.kind)}, ${counted(outputs, 'port')}${sheet.status === 'draft' ? ', <b>draft</b>' : ''}</span></th>` +
-    `<td class="path">${glyphChain(pathGlyphs(sheet.glyphs))}<span class="kind">${escapeText(sheet.topology)}</span></td>` +
-    `<td class="n rated">${rated}</td><td class="n dens">${densityCell}</td><td class="marks">${ratingMarks(sheet)}</td><td class="m1 n issued">${escapeText(sheet.published)}</td></tr>`
-  );
-}
-
-/** Blocks that shape a power path, each kind once; filters, stores and port logic stand in every device and say nothing here. */
-function pathGlyphs(kinds: readonly string[]): readonly string[] {
-  return [...new Set(kinds)].filter((kind) => !['input-filter', 'bulk-capacitor', 'port-control'].includes(kind));
 }
 
 function pager(page: RegisterPage): string {
