@@ -45,3 +45,22 @@ function extended(sofar: ReadonlyMap<string, string>, used: readonly string[], c
   for (const [place, port] of used.entries()) longer.set(port, choice[place] ?? port);
   return longer;
 }
+
+/**
+ * Every way to read a set as itself with its alike ports changed about, the way in which each stays itself left out. Only of
+ * use where the order of plugging matters: "C1 then C2" then says what "C2 then C1" does.
+ */
+export function swapsWithin(set: readonly string[], groups: readonly (readonly string[])[], ports: readonly string[]): Exchange[] {
+  let partial: Map<string, string>[] = [new Map(set.map((port) => [port, port]))];
+  for (const group of groups) {
+    const used = inEntryOrder(set, group);
+    partial = partial.flatMap((sofar) => arrangements(used).map((choice) => extended(sofar, used, choice)));
+  }
+  const own = inEntryOrder(set, ports);
+  return partial.filter((standsFor) => own.some((port) => standsFor.get(port) !== port)).map((standsFor) => ({ ports: own, standsFor }));
+}
+
+function arrangements(items: readonly string[]): string[][] {
+  if (items.length === 0) return [[]];
+  return items.flatMap((first) => arrangements(items.filter((item) => item !== first)).map((rest) => [first, ...rest]));
+}

@@ -1,6 +1,6 @@
 import type { Allocation, Entry, Port } from '../entry/entry.ts';
 import type { Value } from '../values/value.ts';
-import { exchangesOf, type Exchange } from './alike-ports.ts';
+import { exchangesOf, swapsWithin, type Exchange } from './alike-ports.ts';
 import { inEntryOrder, setKey } from './port-sets.ts';
 import { powerValue, sumOfPowers, unusedPower } from './power-value.ts';
 import type { PortShare, SetRow } from './share-matrix.ts';
@@ -23,7 +23,7 @@ export function givenRow(allocation: Allocation, ports: readonly string[], total
   const at = allocation.path.join('.');
   const shares = allocation.shares.flatMap((share) => {
     const pool = inEntryOrder(share.ports, ports);
-    const power = powerValue(share.power, allocation.evidence, at);
+    const power = powerValue(share.power, share.evidence ?? allocation.evidence, at);
     return pool.map((port): PortShare => ({ port, power, pool }));
   });
   const ordered = set.map((port) => shares.filter((share) => share.port === port));
@@ -60,6 +60,17 @@ export function impliedRows(
   total: Value<'power'> | null,
 ): SetRow[] {
   return given.flatMap((row) => exchangesOf(row.ports, groups, ports).map((exchange) => impliedRow(row, exchange, total)));
+}
+
+/** Rows by order of plugging that alike ports add to a row given for one order. */
+export function swappedRows(
+  given: SetRow | null,
+  groups: readonly (readonly string[])[],
+  ports: readonly string[],
+  total: Value<'power'> | null,
+): SetRow[] {
+  if (given?.order == null) return [];
+  return swapsWithin(given.ports, groups, ports).map((swap) => impliedRow(given, swap, total));
 }
 
 /** Under an assured policy a port never depends on the others: any set is its ports' single sets together. */

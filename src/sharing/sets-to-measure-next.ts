@@ -1,6 +1,6 @@
 import { exchangesOf } from './alike-ports.ts';
 import { setKey } from './port-sets.ts';
-import type { ShareMatrix } from './share-matrix.ts';
+import type { SetRow, ShareMatrix } from './share-matrix.ts';
 
 /** One measurement worth making, and every missing set that it settles. */
 export interface SetToMeasure {
@@ -12,14 +12,14 @@ export interface SetToMeasure {
 
 /**
  * The fewest sets to measure so that none is missing, those with fewest ports first. Sets that differ only by alike ports
- * are settled by one measurement, so one of each such family is enough and none can be left out. Empty where the matrix
- * lists no missing sets.
+ * are settled by one measurement, so one of each such family is enough and none can be left out. Where capacity is assured
+ * the ports alone tell all: no port depends on the others. Empty where the matrix lists no missing sets.
  */
 export function setsToMeasureNext(matrix: ShareMatrix): SetToMeasure[] {
   const missing = matrix.rows.filter((row) => row.standing === 'missing');
   const open = new Set(missing.map((row) => row.key));
   const chosen: SetToMeasure[] = [];
-  for (const row of missing) {
+  for (const row of worthMeasuring(missing, matrix)) {
     if (!open.has(row.key)) continue;
     const family = exchangesOf(row.ports, matrix.alike, matrix.ports).map((exchange) => setKey(exchange.ports));
     const settles = [row.key, ...family.filter((key) => open.has(key))];
@@ -27,4 +27,8 @@ export function setsToMeasureNext(matrix: ShareMatrix): SetToMeasure[] {
     chosen.push({ ports: row.ports, key: row.key, settles });
   }
   return chosen;
+}
+
+function worthMeasuring(missing: readonly SetRow[], matrix: ShareMatrix): readonly SetRow[] {
+  return matrix.isAssured ? missing.filter((row) => row.ports.length === 1) : missing;
 }

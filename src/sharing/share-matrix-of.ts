@@ -2,7 +2,7 @@ import type { Entry } from '../entry/entry.ts';
 import type { Value } from '../values/value.ts';
 import { joinedGroups } from './alike-ports.ts';
 import { allSets, bySizeThenPlace, MOST_PORTS } from './port-sets.ts';
-import { assuredRow, givenRow, impliedRows, missingRow, outputPorts, rowFromLimit, totalPower } from './set-rows.ts';
+import { assuredRow, givenRow, impliedRows, missingRow, outputPorts, rowFromLimit, swappedRows, totalPower } from './set-rows.ts';
 import type { SetRow, ShareMatrix } from './share-matrix.ts';
 
 /**
@@ -18,13 +18,21 @@ export function shareMatrix(entry: Entry): ShareMatrix | null {
   const capped = ports.length > MOST_PORTS;
   const listed = capped ? [] : allSets(ports).filter((set) => !rows.some((row) => sameSet(row, set)));
   const all = [...rows, ...listed.map(missingRow)].sort((one, other) => bySizeThenPlace(one.ports, other.ports, ports));
-  return { ports, rows: all, counts: countsOf(rows, ports.length), capped, alike: groups, falls: ports.map((port) => fallOf(port, rows)) };
+  return {
+    ports,
+    rows: all,
+    counts: countsOf(rows, ports.length),
+    capped,
+    alike: groups,
+    isAssured: entry.sharing?.policy === 'assured',
+    falls: ports.map((port) => fallOf(port, rows)),
+  };
 }
 
 function filledRows(entry: Entry, ports: readonly string[], groups: readonly (readonly string[])[]): SetRow[] {
   const total = totalPower(entry);
   const given = (entry.sharing?.allocations ?? []).map((allocation) => givenRow(allocation, ports, total));
-  let rows = withRows([], given);
+  let rows = withRows([], [...given, ...given.flatMap((row) => swappedRows(row, groups, ports, total))]);
   rows = withRows(rows, impliedRows(rows, groups, ports, total));
   const limits = withRows(
     rows,
@@ -67,9 +75,9 @@ function sameSet(row: SetRow, set: readonly string[]): boolean {
 }
 
 function countsOf(rows: readonly SetRow[], ports: number): ShareMatrix['counts'] {
-  const known = new Set(rows.filter((row) => row.standing === 'known').map((row) => row.key)).size;
-  const implied = new Set(rows.filter((row) => row.standing === 'implied').map((row) => row.key)).size;
-  return { known, implied, missing: 2 ** ports - 1 - known - implied };
+  const known = new Set(rows.filter((row) => row.standing === 'known').map((row) => row.key));
+  const implied = new Set(rows.filter((row) => row.standing === 'implied' && !known.has(row.key)).map((row) => row.key));
+  return { known: known.size, implied: implied.size, missing: 2 ** ports - 1 - known.size - implied.size };
 }
 
 function fallOf(port: string, rows: readonly SetRow[]): ShareMatrix['falls'][number] {

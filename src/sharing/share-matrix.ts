@@ -42,6 +42,8 @@ export interface ShareMatrix {
   readonly capped: boolean;
   /** Groups of ports that behave alike, as the author gave them. */
   readonly alike: readonly (readonly string[])[];
+  /** The author says that every port keeps its own limit whatever the others do. */
+  readonly isAssured: boolean;
   /** How far each port can fall: highest and lowest share seen in any known or implied set it is in. */
   readonly falls: readonly { readonly port: string; readonly highest: Value<'power'> | null; readonly lowest: Value<'power'> | null }[];
 }
