@@ -10,14 +10,18 @@ export interface Stretch {
 
 /** What can carry a position; the shape that both syntax trees share. */
 interface Placed {
-  readonly position?:
-    { readonly start: { readonly offset?: number | undefined }; readonly end: { readonly offset?: number | undefined } } | undefined;
+  // The parser of HTML leaves out an end that it cannot tell, whatever its types say.
+  readonly position?: { readonly start?: Point | undefined; readonly end?: Point | undefined } | undefined;
+}
+
+interface Point {
+  readonly offset?: number | undefined;
 }
 
 /** Offsets of a node in the Markdown text; the start of the text for a node that was not written by the author. */
 export function stretchOf(node: Placed): Stretch {
-  const start = node.position?.start.offset ?? 0;
-  return { start, end: node.position?.end.offset ?? start };
+  const start = node.position?.start?.offset ?? 0;
+  return { start, end: node.position?.end?.offset ?? start };
 }
 
 /** A finding in the text; `startOffset` is where the text starts in its file. */

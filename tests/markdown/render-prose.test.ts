@@ -195,6 +195,10 @@ describe('HTML of the author', () => {
     expect(where?.in === 'text' ? where.start : -1).toBe(16);
   });
 
+  test('a footnote may hold removed HTML too', () => {
+    expect(rules('A[^1]\n\n[^1]: <script>\n\nB')).toEqual(['prose-html-removed']);
+  });
+
   test('harmless HTML stays without a finding', () => {
     const text = 'H<sub>2</sub>O <kbd>x</kbd>\n\n<details><summary>More</summary>\n\n*In* it.\n\n</details>';
     expect(prose(text).html).toBe(
