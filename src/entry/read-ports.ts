@@ -1,10 +1,11 @@
 import type { DataPath } from '../diagnostics/finding.ts';
 import type { Offer } from '../usb-pd/offer.ts';
-import { readOffers } from '../usb-pd/read-offers.ts';
 import type { Connector, EntryEvidence, Port } from './entry.ts';
 import { readPowerAtInput } from './read-nameplate.ts';
+import { isWordList, readWordList } from './read-word-list.ts';
 import { accepted, listed, readFact, type ReadingContext, textsOf, written } from './reading-context.ts';
 import { atKey, readingFinding } from './reading-rules.ts';
+import { readOffersOnce } from './remembered-reading.ts';
 import { type Named, resolveRepetition } from './repetition.ts';
 import type { EntrySource } from './schema.ts';
 import { splitEvidence } from './split-evidence.ts';
@@ -66,10 +67,12 @@ function readOfferList(
   at: DataPath,
 ): { readonly offers: readonly Offer[]; readonly evidence: EntryEvidence | null } {
   let evidence: EntryEvidence | null = null;
-  const offers = listed<string>(context, source, at).flatMap(({ item, path }) => {
+  const items = listed<string>(context, source, at);
+  if (isWordList(items)) return { offers: readWordList(context, items), evidence };
+  const offers = items.flatMap(({ item, path }) => {
     const split = splitEvidence(item);
     evidence ??= split.evidence;
-    return (accepted(context, readOffers(split.text), path) ?? []).map((offer): Offer => ({ ...offer, path }));
+    return (accepted(context, readOffersOnce(split.text), path) ?? []).map((offer): Offer => ({ ...offer, path }));
   });
   return { offers, evidence };
 }
