@@ -8,8 +8,3 @@ const BASE = `${BASE_URL.replace(/\/+$/, '')}/`;
 export function href(address: string): string {
   return address.startsWith('/') && !address.startsWith('//') ? BASE + address.slice(1) : address;
 }
-
-/** The same for every link and picture in ready HTML, whose addresses come without the base path. */
-export function withBase(html: string): string {
-  return BASE === '/' ? html : html.replace(/(\s(?:href|src)=")\/(?!\/)/g, `$1${BASE}`);
-}

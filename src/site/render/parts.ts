@@ -53,7 +53,7 @@ function partGroups(entry: Entry): readonly PartGroup[] {
 }
 
 /** "Buck, C3 · A1": the trade name, then what it feeds or its mode. */
-export function stageTitle(stage: Stage): string {
+function stageTitle(stage: Stage): string {
   const name = sentenceCase(stageOf(stage.kind)?.name ?? stage.kind);
   return stage.feeds.length > 0 ? `${name}, ${stage.feeds.join(' · ')}` : stage.mode === null ? name : `${name}, ${stage.mode}`;
 }

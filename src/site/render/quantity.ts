@@ -60,6 +60,6 @@ export function quantity(known: Known, showing: Showing = {}): string {
 }
 
 /** A dash and the reason. */
-export function missingWords(reason: string): string {
+function missingWords(reason: string): string {
   return `<span class="faded">– ${escapeText(reason)}</span>`;
 }

@@ -55,7 +55,7 @@ function tableRow(row: Row, columns: readonly Column[], prefix: string): string 
 }
 
 /** One cell; the first of a row is its head and stays in view on a phone. */
-export function tableCell(cell: Cell, column: Column | undefined, first: boolean): string {
+function tableCell(cell: Cell, column: Column | undefined, first: boolean): string {
   const end = column?.align === 'end';
   if (first && end) return `<th scope="row" class="n">${cellContent(cell, column)}</th>`;
   if (first)

@@ -1,6 +1,7 @@
 import { escapeText } from '../../figures/markup.ts';
 import type { PreparedSheet } from '../../pipeline/prepared.ts';
 import type { Entry } from '../../entry/entry.ts';
+import { TABLES } from '../../tables/index.ts';
 import type { Table } from '../../tables/table.ts';
 import { measurementsView } from './measurements.ts';
 import { tableView } from './table-view.ts';
@@ -10,7 +11,7 @@ import type { SheetZone } from './sheet-zone.ts';
 const SIZE_AND_SUPPLY: ReadonlySet<string> = new Set(['size', 'input', 'stored-energy']);
 
 /** Tables that a figure zone of its own shows, unless the author has placed them in the text. */
-const OWN_ZONES: ReadonlySet<string> = new Set(['port-share', 'port-falls', 'offers', 'stress', 'parts', 'parts-by-role', 'computed']);
+const OWN_ZONES: ReadonlySet<string> = new Set(TABLES.filter((table) => table.hasFigure === true).map((table) => table.id));
 
 /** Zones of the derived tables that no figure shows and the author has not placed, and of the measurements. */
 export function tableZones(sheet: PreparedSheet): readonly (SheetZone | null)[] {
