@@ -1,4 +1,3 @@
-import { readRating } from '../units/read-rating.ts';
 import type { Rating } from '../units/quantity.ts';
 import type { Role } from '../roles/role.ts';
 import { reportDuplicates } from './duplicate-references.ts';
@@ -7,6 +6,7 @@ import { didYouMean } from './nearest-word.ts';
 import { countOf } from './part-count.ts';
 import { FITTINGS, type Line, type PartFields, partOf, referencesOf } from './part-line.ts';
 import { GROUPS_WITHOUT_STAGE, type KnownStages, reportMisplacedRole, reportUnknownRole, roleInStage } from './part-role.ts';
+import { readRatingOnce } from './remembered-reading.ts';
 import { isYes, namesOf, readRatingFact, type ReadingContext, reportRemarks, textsOf } from './reading-context.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
 import { type Named, type Resolved, resolveRepetition } from './repetition.ts';
@@ -179,7 +179,7 @@ function readAlsoIn(context: ReadingContext, resolved: Resolved<PartFields>, sta
 function readMeasured(context: ReadingContext, resolved: Resolved<PartFields>, role: Role): Rating | null {
   const text = resolved.fields.measured;
   if (text === undefined) return null;
-  const reading = readRating(splitEvidence(text).text, { bareNumber: role.bareNumber });
+  const reading = readRatingOnce(splitEvidence(text).text, role.bareNumber);
   reportRemarks(context, reading.remarks, resolved.placeOf('measured'));
   return reading.ok ? reading.value : null;
 }

@@ -2,9 +2,9 @@ import type { DataPath, Finding } from '../diagnostics/finding.ts';
 import type { Dimension } from '../units/dimension.ts';
 import type { Quantity, Rating, Reading, ReadingRemark } from '../units/quantity.ts';
 import { readQuantity } from '../units/read-quantity.ts';
-import { readRating } from '../units/read-rating.ts';
 import type { EntryEvidence, Fact } from './entry.ts';
 import { gapKey, type ListGaps, originalIndex } from './read-shape.ts';
+import { readRatingOnce } from './remembered-reading.ts';
 import { atValue, readingFinding } from './reading-rules.ts';
 import { splitEvidence } from './split-evidence.ts';
 
@@ -86,7 +86,7 @@ export function readRatingFact(
   shift = 0,
 ): { readonly rating: Rating | null; readonly evidence: EntryEvidence } {
   const { text, evidence } = splitEvidence(written.text);
-  const rating = accepted(context, readRating(text, { bareNumber }), written.path, shift);
+  const rating = accepted(context, readRatingOnce(text, bareNumber), written.path, shift);
   return { rating, evidence: evidence ?? written.evidence };
 }
 

@@ -29,7 +29,9 @@ export interface EntrySteps {
   };
   readonly derive: (entry: Entry) => Derived;
   readonly checks: readonly NamedStep<CheckInput, readonly Finding[]>[];
-  readonly tables: readonly NamedStep<{ readonly entry: Entry; readonly derived: Derived }, Table | null>[];
+  readonly tables: readonly (NamedStep<{ readonly entry: Entry; readonly derived: Derived }, Table | null> & {
+    readonly hasFigure?: true;
+  })[];
   readonly place: (
     source: { readonly file: string; readonly text: string },
     findings: readonly Finding[],

@@ -15,7 +15,7 @@ export const OWN_STEPS: EntrySteps = {
   read: readEntry,
   derive,
   checks: CHECKS.map(({ id, check }) => ({ id, run: check })),
-  tables: TABLES.map(({ id, build }) => ({ id, run: build })),
+  tables: TABLES.map(({ build, ...table }) => ({ ...table, run: build })),
   place: placeFindings,
   methods: new Map(FORMULAS.map((formula) => [formula.id, formula.title])),
   showValue,

@@ -67,7 +67,10 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps)
   findings.push(...(prose?.findings ?? []));
   const { here, elsewhere } = splitByFile(findings, parts);
   const diagnostics = [...placed(source, text, here, entry, steps), ...elsewhere.map(({ file, finding }) => atTop(file, finding))];
-  const written = entry === null || derived === null || prose === null ? null : sheetOf(entry, derived, tables, prose, diagnostics);
+  const written =
+    entry === null || derived === null || prose === null
+      ? null
+      : sheetOf(entry, derived, shownTables(tables, prose, steps), prose, diagnostics);
   return recorded(source, entry, prose, split.textStart, parts.dependsOn, diagnostics, written);
 }
 
@@ -125,6 +128,12 @@ export function atTop(file: string, finding: Finding): Diagnostic {
     subject: finding.subject ?? null,
   };
   return { file, line, column, endLine: line, endColumn: column, severity, rule, message, ...reasons, answer: null };
+}
+
+/** The tables that the page reads: those it has no figure for, and those the author placed. The others would double the sheet's bytes. */
+function shownTables(tables: readonly Table[], prose: Prose, steps: EntrySteps): readonly Table[] {
+  const drawn = new Set(steps.tables.filter((table) => table.hasFigure === true).map((table) => table.id));
+  return tables.filter((table) => !drawn.has(table.id) || prose.placed.includes(table.id));
 }
 
 /** The sheet and its JSON, which is written once: it is long, and its digest is that of the text. */

@@ -7,6 +7,7 @@ import type { Table } from '../tables/table.ts';
 export interface PreparedSheet {
   readonly entry: Entry;
   readonly derived: Derived;
+  /** Those that the page has no figure for, and those that the author placed; any other is built from entry and derived values. */
   readonly tables: readonly Table[];
   /** Ids of the tables that the author placed in the prose; the page leaves them out of its own order. */
   readonly placed: readonly string[];

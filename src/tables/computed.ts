@@ -7,7 +7,7 @@ import type { TableDeclaration, TableInput } from './table-declaration.ts';
 const ID = 'computed';
 const TITLE = 'How it was computed';
 
-export const computed: TableDeclaration = { id: ID, title: TITLE, build };
+export const computed: TableDeclaration = { id: ID, title: TITLE, hasFigure: true, build };
 
 /** Units in which the trade shows a dimension, where that is not the SI unit. */
 const SHOWN_IN: Readonly<Record<string, string>> = {

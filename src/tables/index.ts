@@ -5,8 +5,12 @@ import { insulation } from './insulation.ts';
 import { offers } from './offers.ts';
 import { partsByRole } from './parts-by-role.ts';
 import { parts } from './parts.ts';
+import { portAdditions } from './port-additions.ts';
+import { portAnswers } from './port-answers.ts';
 import { portFalls } from './port-falls.ts';
 import { portShare } from './port-share.ts';
+import { portSteps } from './port-steps.ts';
+import { sharedLoad } from './shared-load.ts';
 import { size } from './size.ts';
 import { storedEnergy } from './stored-energy.ts';
 import { stress } from './stress.ts';
@@ -16,6 +20,10 @@ import type { TableDeclaration } from './table-declaration.ts';
 export const TABLES: readonly TableDeclaration[] = [
   portShare,
   portFalls,
+  portAnswers,
+  portAdditions,
+  portSteps,
+  sharedLoad,
   offers,
   size,
   input,

@@ -10,7 +10,7 @@ import type { TableDeclaration, TableInput } from './table-declaration.ts';
 const ID = 'offers';
 const TITLE = 'Offers';
 
-export const offers: TableDeclaration = { id: ID, title: TITLE, build };
+export const offers: TableDeclaration = { id: ID, title: TITLE, hasFigure: true, build };
 
 function build({ entry }: TableInput): Table | null {
   const ports = entry.ports.filter((port) => port.direction !== 'input' && port.offers.length > 0);

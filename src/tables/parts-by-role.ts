@@ -7,7 +7,7 @@ import type { TableDeclaration, TableInput } from './table-declaration.ts';
 const ID = 'parts-by-role';
 const TITLE = 'Parts by role';
 
-export const partsByRole: TableDeclaration = { id: ID, title: TITLE, build };
+export const partsByRole: TableDeclaration = { id: ID, title: TITLE, hasFigure: true, build };
 
 function build({ entry }: TableInput): Table | null {
   const fitted = entry.parts.filter((part) => part.fitting === 'fitted');

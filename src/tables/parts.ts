@@ -10,7 +10,7 @@ import type { TableDeclaration, TableInput } from './table-declaration.ts';
 const ID = 'parts';
 const TITLE = 'Parts by stage';
 
-export const parts: TableDeclaration = { id: ID, title: TITLE, build };
+export const parts: TableDeclaration = { id: ID, title: TITLE, hasFigure: true, build };
 
 function build({ entry, derived }: TableInput): Table | null {
   if (entry.parts.length === 0) return null;

@@ -6,7 +6,7 @@ import type { TableDeclaration, TableInput } from './table-declaration.ts';
 const ID = 'port-falls';
 const TITLE = 'How far each port can fall';
 
-export const portFalls: TableDeclaration = { id: ID, title: TITLE, build };
+export const portFalls: TableDeclaration = { id: ID, title: TITLE, hasFigure: true, build };
 
 function build({ entry, derived }: TableInput): Table | null {
   const matrix = derived.shares;

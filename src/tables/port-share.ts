@@ -1,4 +1,7 @@
 import type { Entry } from '../entry/entry.ts';
+import { capacityOf } from '../sharing/capacity-of.ts';
+import { capacitySentence } from '../sharing/capacity-words.ts';
+import { knownOrders } from '../sharing/known-orders.ts';
 import { setsToMeasureNext } from '../sharing/sets-to-measure-next.ts';
 import type { PortShare, SetRow, ShareMatrix } from '../sharing/share-matrix.ts';
 import type { Value } from '../values/value.ts';
@@ -9,7 +12,7 @@ import type { TableDeclaration, TableInput } from './table-declaration.ts';
 const ID = 'port-share';
 const TITLE = 'Port shares';
 
-export const portShare: TableDeclaration = { id: ID, title: TITLE, build };
+export const portShare: TableDeclaration = { id: ID, title: TITLE, hasFigure: true, build };
 
 function build({ entry, derived }: TableInput): Table | null {
   const matrix = derived.shares;
@@ -28,7 +31,7 @@ function build({ entry, derived }: TableInput): Table | null {
       textColumn('evidence', 'Evidence'),
     ],
     groups: groups.filter((group) => group.rows.length > 0),
-    notes: [...notesOf(matrix), onNewPlug(entry)],
+    notes: [capacitySentence(capacityOf(entry)), ...notesOf(matrix), onNewPlug(entry)],
   };
 }
 
@@ -46,7 +49,10 @@ function notesOf(matrix: ShareMatrix): string[] {
   const capped = matrix.capped ? ['More than 8 ports: only the sets that are known are listed.'] : [];
   const pooled = matrix.rows.some((row) => row.shares.some((share) => share.pool.length > 1));
   const pools = pooled ? ['A shared power is one pool for the ports named; it counts once in the sum.'] : [];
-  return [...capped, ...pools, ...(next.length === 0 ? [] : [`Measure next: ${next.join('; ')}.`])];
+  const orders = knownOrders(matrix)
+    .filter(({ known, all }) => known < all)
+    .map(({ key, known, all }) => `${key} depends on the order of plugging: ${known} of ${all} orders known.`);
+  return [...capped, ...pools, ...orders, ...(next.length === 0 ? [] : [`Measure next: ${next.join('; ')}.`])];
 }
 
 /** Never left out: a reader with a router or a board wants to know. */
@@ -108,7 +114,14 @@ function limitsOf(entry: Entry): Map<string, number> {
 
 function evidenceText(row: SetRow): string {
   if (row.standing === 'missing') return 'not known';
-  const evidence = evidenceOf(row.shares.map((share) => share.power));
+  const evidence = evidenceByCell(row);
   if (row.standing === 'known') return evidence;
   return row.impliedBy === 'assured' ? `implied, assured ports (${evidence})` : `implied by ${row.impliedBy ?? ''} (${evidence})`;
+}
+
+/** One word where all cells of a row are known alike, else one a port: "C1 measured, A1 printed". */
+function evidenceByCell({ shares }: SetRow): string {
+  const words = new Set(shares.map((share) => share.power.origin.evidence));
+  if (words.size < 2) return evidenceOf(shares.map((share) => share.power));
+  return shares.map((share) => `${share.port} ${share.power.origin.evidence}`).join(', ');
 }

@@ -9,7 +9,7 @@ import type { TableDeclaration, TableInput } from './table-declaration.ts';
 const ID = 'stress';
 const TITLE = 'Stress against rating';
 
-export const stress: TableDeclaration = { id: ID, title: TITLE, build };
+export const stress: TableDeclaration = { id: ID, title: TITLE, hasFigure: true, build };
 
 /** Ratio at the right end of every bar. */
 const STRESS_SCALE = 1.1;
