@@ -39,6 +39,21 @@ import { rectifierVoltageMargin } from './rectifier-voltage-margin.ts';
 import { safeAsVerdict } from './safe-as-verdict.ts';
 import { sameSetTwice } from './same-set-twice.ts';
 import { screwdriverDischarge } from './screwdriver-discharge.ts';
+import { shareBetweenSteps } from './share-between-steps.ts';
+import { firstOffer } from './first-offer.ts';
+import { offerOrder } from './offer-order.ts';
+import { offerTwice } from './offer-twice.ts';
+import { offerCount } from './offer-count.ts';
+import { requiredOffers } from './required-offers.ts';
+import { optionalOffers } from './optional-offers.ts';
+import { ppsRanges } from './pps-ranges.ts';
+import { ppsCurrents } from './pps-currents.ts';
+import { eprBit } from './epr-bit.ts';
+import { avsOffers } from './avs-offers.ts';
+import { cableOfOffers } from './cable-of-offers.ts';
+import { offerFlags } from './offer-flags.ts';
+import { plainOutputs } from './plain-outputs.ts';
+import { ratedPowerSteps } from './rated-power-steps.ts';
 import { shareNotOffered } from './share-not-offered.ts';
 import { sharesAboveTotal } from './shares-above-total.ts';
 import { storedChargeUnproven } from './stored-charge-unproven.ts';
@@ -55,10 +70,25 @@ const ON_ENTRIES: readonly Check[] = [
   portGainsFromNeighbour,
   sameSetTwice,
   alikePortsDiffer,
+  shareBetweenSteps,
   shareNotOffered,
   totalOutOfReach,
   assuredSumAboveTotal,
   offersAgainstRatedPower,
+  firstOffer,
+  offerOrder,
+  offerTwice,
+  offerCount,
+  requiredOffers,
+  optionalOffers,
+  ppsRanges,
+  ppsCurrents,
+  eprBit,
+  avsOffers,
+  cableOfOffers,
+  offerFlags,
+  plainOutputs,
+  ratedPowerSteps,
   nameplateInputPlausible,
   capacityAgrees,
   capacityNeedsVoltage,

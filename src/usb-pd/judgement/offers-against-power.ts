@@ -32,7 +32,7 @@ function above({ offers, rated }: PortOffers): readonly OfferRemark[] {
     if (offer.kind === 'PPS' || offer.kind === 'SPR AVS') return [];
     const watts = offerWatts(offer);
     if (watts <= rated.high + slack(rated.high, [offer])) return [];
-    const message = `offers ${offer.written} (${short(watts)} W), above its stated ${rated.written}.`;
+    const message = `${offer.written} is ${short(watts)} W, above the stated ${rated.written}.`;
     return [{ rule: RULE, severity: 'warning', message, source: ROUNDED_LABELS, at }];
   });
 }
@@ -44,6 +44,6 @@ function outOfReach(port: PortOffers): readonly OfferRemark[] {
   const most = Math.max(...offers.map(offerWatts));
   const visible = port.connector === 'USB-C' ? visibleWatts(port, rated.low) : rated.low;
   if (most >= visible - slack(visible, offers)) return [];
-  const message = `is stated at ${rated.written}, and its largest offer is ${short(most)} W.`;
+  const message = `${rated.written} is stated, and the largest offer is ${short(most)} W.`;
   return [{ rule: RULE, severity: 'warning', message, source: ROUNDED_LABELS, at: 'power' }];
 }
