@@ -34,4 +34,6 @@ export const DIMENSION_NAMES: Readonly<Record<Dimension, DimensionName>> = {
   'capacitance per power': { phrase: 'a capacitance per watt', units: 'µF/W', isSigned: false },
   'melting integral': { phrase: 'a melting integral', units: 'A²s', isSigned: false },
   'heat flux': { phrase: 'a heat flux', units: 'W/m²', isSigned: false },
+  'thermal resistance': { phrase: 'a thermal resistance', units: 'K/W', isSigned: false },
+  'flux density': { phrase: 'a flux density', units: 'mT or T', isSigned: false },
 };

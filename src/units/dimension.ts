@@ -26,6 +26,8 @@ export const SI_UNITS = {
   'capacitance per power': 'F/W',
   'melting integral': 'A²s',
   'heat flux': 'W/m²',
+  'thermal resistance': 'K/W',
+  'flux density': 'T',
 } as const;
 
 /** Name of a physical dimension; temperatures are degrees Celsius, every other one is in its SI unit. */

@@ -27,6 +27,8 @@ const LADDERS: Readonly<Record<Dimension, readonly string[]>> = {
   'capacitance per power': ['µF/W'],
   'melting integral': ['A²s'],
   'heat flux': ['W/m²'],
+  'thermal resistance': ['K/W'],
+  'flux density': ['mT', 'T'],
 };
 
 /** From how many of a unit on it is used; a time of 90 s stays seconds. */

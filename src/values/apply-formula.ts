@@ -25,11 +25,15 @@ export function applyFormula<I extends Dimensions, D extends Dimension>(
   if (absent.length > 0) return joinMissing(absent);
   const values = entries.filter((entry): entry is readonly [string, Value] => !isMissing(entry[1]));
 
-  const nominal = evaluate(formula, values, (value) => value.nominal);
-  const corners = Array.from({ length: 2 ** values.length }, (_, mask) =>
-    evaluate(formula, values, (value, index) => ((mask >> index) & 1 ? value.high : value.low)),
+  const nominal = computeAt(
+    formula,
+    values.map(([key, value]) => [key, value.nominal]),
   );
-  const results = [nominal, ...corners];
+  const corners = Array.from({ length: 2 ** values.length }, (_, mask) =>
+    values.map(([key, value], index) => [key, (mask >> index) & 1 ? value.high : value.low] as const),
+  );
+  const points = formula.turningPoints === undefined ? corners : corners.flatMap((corner) => [corner, ...turns(formula, values, corner)]);
+  const results = [nominal, ...points.map((point) => computeAt(formula, point))];
   if (!results.every(Number.isFinite)) return outside(formula);
   const low = Math.min(...results);
   const high = Math.max(...results);
@@ -38,14 +42,28 @@ export function applyFormula<I extends Dimensions, D extends Dimension>(
   return { dimension: formula.output.dimension, low, nominal, high, significant, origin };
 }
 
-function evaluate<I extends Dimensions, D extends Dimension>(
+type Point = readonly (readonly [key: string, number: number])[];
+
+function computeAt<I extends Dimensions, D extends Dimension>(formula: Formula<I, D>, point: Point): number {
+  // The keys are those of `inputs`, whose type has every key of `I`.
+  return formula.compute(Object.fromEntries(point) as Numbers<I>);
+}
+
+/** The corner with one input moved to where the result turns, for each input whose interval holds such a point. */
+function turns<I extends Dimensions, D extends Dimension>(
   formula: Formula<I, D>,
   values: readonly (readonly [string, Value])[],
-  pick: (value: Value, index: number) => number,
-): number {
-  const numbers = Object.fromEntries(values.map(([key, value], index) => [key, pick(value, index)]));
-  // The keys are those of `inputs`, whose type has every key of `I`.
-  return formula.compute(numbers as Numbers<I>);
+  corner: Point,
+): readonly Point[] {
+  // As in `computeAt`.
+  const found: readonly (readonly [string, unknown])[] = Object.entries(
+    formula.turningPoints?.(Object.fromEntries(corner) as Numbers<I>) ?? {},
+  );
+  return found.flatMap(([key, at]) => {
+    const value = values.find(([name]) => name === key)?.[1];
+    const isInside = value !== undefined && typeof at === 'number' && at > value.low && at < value.high;
+    return isInside ? [corner.map(([name, number]) => [name, name === key ? at : number] as const)] : [];
+  });
 }
 
 function outside(formula: Pick<Formula, 'title' | 'validity'>): Missing {

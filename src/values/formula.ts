@@ -41,13 +41,20 @@ export interface Formula<
   readonly output: FormulaSymbol<D>;
   readonly inputs: { readonly [K in keyof I]: FormulaSymbol<I[K]> };
   /**
-   * Plain SI numbers in, plain SI number out; pure, and monotone in each input, so that the corners of the inputs'
-   * intervals bound the result. Outside its validity it returns NaN, which `applyFormula` turns into a missing value.
+   * Plain SI numbers in, plain SI number out; pure, and monotone in each input but for `turningPoints`, so that the corners of the
+   * inputs' intervals bound the result. Outside its validity it returns NaN, which `applyFormula` turns into a missing value.
    * A method rather than a property, so that a formula with named inputs can stand in a list of formulas of any inputs.
    */
   compute(inputs: { readonly [K in keyof I]: number }): number;
   /** Where it stops being valid, a sentence each. */
   readonly validity: readonly string[];
+  /** What a reader of other papers has to know: where sources differ or misprint, and which form stands here. A sentence each. */
+  readonly remarks?: readonly string[];
+  /**
+   * Where the result turns round inside an interval instead of rising or falling all the way: for the other inputs given, the
+   * value of an input at which it turns. `applyFormula` works it there too, so that the interval holds the turning point.
+   */
+  turningPoints?(inputs: { readonly [K in keyof I]: number }): Partial<Readonly<Record<keyof I, number>>>;
   readonly source: Source;
   readonly examples: readonly FormulaExample[];
 }
