@@ -4,7 +4,7 @@ import type { CommandStreams } from './streams.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
 /** Names of the options that commands take. */
-export type OptionName = 'content' | 'out' | 'base' | 'format' | 'port' | 'no-serve';
+export type OptionName = 'content' | 'out' | 'base' | 'format' | 'port' | 'no-serve' | 'power' | 'revision' | 'cable';
 
 interface OptionDeclaration {
   readonly type: 'string' | 'boolean';
@@ -20,6 +20,9 @@ export const OPTIONS: Readonly<Record<OptionName, OptionDeclaration>> = {
   base: { type: 'string', written: '--base /sub/', meaning: 'path under which the site is published (/)' },
   format: { type: 'string', written: '--format text|json|sarif', meaning: 'how findings are printed (text)' },
   port: { type: 'string', written: '--port N', meaning: 'port to serve on (4400, or a free one)' },
+  power: { type: 'string', written: '--power W', meaning: 'rated power of the port, such as "65 W" (what its offers reach)' },
+  revision: { type: 'string', written: '--revision N', meaning: 'revision of USB PD that the source claims, such as 3.1 (not known)' },
+  cable: { type: 'string', written: '--cable KIND', meaning: 'cable of the reading: unmarked, marked, EPR or captive (not known)' },
   'no-serve': { type: 'boolean', written: '--no-serve', meaning: 'build only' },
 };
 
@@ -32,7 +35,7 @@ export interface GivenOptions {
 /** One command of the program. */
 export interface Command {
   readonly name: string;
-  /** What follows the name, as the help shows it: "<slug>", or nothing. */
+  /** What follows the name, as the help shows it: "<slug>", or nothing; one that ends in "…" takes all words that follow, as one text. */
   readonly operand: string;
   readonly meaning: string;
   readonly options: readonly OptionName[];
@@ -48,16 +51,17 @@ export interface Command {
 export async function runWith(command: Command, rest: readonly string[], streams: CommandStreams): Promise<number> {
   const options = Object.fromEntries(command.options.map((name) => [name, { type: OPTIONS[name].type }]));
   const { values, positionals } = parsed(command, rest, options);
-  const wanted = command.operand === '' ? 0 : 1;
+  const takesAll = command.operand.endsWith('…');
+  const wanted = command.operand === '' ? 0 : takesAll ? Infinity : 1;
   if (positionals.length > wanted)
     throw new WrongUsage(`"${positionals[wanted] ?? ''}" is one word too many; the command is: ${usageOf(command)}`);
-  if (positionals.length < wanted && command.operand.startsWith('<'))
+  if (positionals.length === 0 && command.operand.startsWith('<'))
     throw new WrongUsage(`${command.operand} is missing; the command is: ${usageOf(command)}`);
   const given: GivenOptions = {
     text: (name) => (typeof values[name] === 'string' ? values[name] : undefined),
     flag: (name) => values[name] === true,
   };
-  return command.run(positionals[0] ?? '', given, streams);
+  return command.run(takesAll ? positionals.join(' ') : (positionals[0] ?? ''), given, streams);
 }
 
 function parsed(

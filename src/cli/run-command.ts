@@ -14,6 +14,7 @@ const COMMANDS: readonly { readonly name: string; readonly load: () => Promise<C
   { name: 'dev', load: async () => (await import('./dev.ts')).dev },
   { name: 'demo', load: async () => (await import('./demo.ts')).demo },
   { name: 'explain', load: async () => (await import('./explain.ts')).explain },
+  { name: 'offers', load: async () => (await import('./offers.ts')).offers },
   { name: 'schema', load: async () => (await import('./schema.ts')).schema },
 ];
 

@@ -24,7 +24,7 @@ async function seamline(argv: readonly string[], cwd: string = temporaryFolder()
 describe('wrong usage ends with 2 and says what would be right', () => {
   test.each([
     [['chekc'], 'There is no command "chekc"; did you mean "check"?'],
-    [['frobnicate'], 'there are new, check, build, dev, demo, explain, schema'],
+    [['frobnicate'], 'there are new, check, build, dev, demo, explain, offers, schema'],
     [['check', '--contnet', 'x'], '"check" has no option --contnet; did you mean "--content"?'],
     [['check', '--out', 'x'], '"check" has no option --out; it takes --content, --format'],
     [['schema', '--x'], '"schema" has no option --x; it takes no options'],
