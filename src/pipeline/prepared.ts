@@ -34,6 +34,8 @@ export interface SheetSummary {
   /** ISO date; empty for a draft that has none yet. */
   readonly published: string;
   readonly ports: readonly { readonly id: string; readonly connector: string }[];
+  /** Whether enough is known of its port shares for a page of the planner. */
+  readonly hasPlanner: boolean;
   /** Edges in millimetres: length, width, height. */
   readonly outline: readonly [number, number, number] | null;
   readonly ratedWatts: number | null;

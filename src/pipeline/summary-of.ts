@@ -1,4 +1,5 @@
 import type { Entry, Part } from '../entry/entry.ts';
+import { portLayout } from '../sharing/port-layout.ts';
 import { isMissing, type Known } from '../values/value.ts';
 import type { Verdict } from '../derived/derived.ts';
 import type { PreparedSheet, SheetSummary } from './prepared.ts';
@@ -18,6 +19,7 @@ export function summaryOf({ entry, derived, digest }: Pick<PreparedSheet, 'entry
     status: entry.status,
     published: entry.published ?? '',
     ports: entry.ports.map(({ id, connector }) => ({ id, connector })),
+    hasPlanner: portLayout(entry, derived.shares) !== null,
     outline: outlineOf(entry),
     ratedWatts: nominal(derived.ratedPower, 1),
     densityWPerCm3: nominal(derived.size.density, 1e6),

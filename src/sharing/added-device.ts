@@ -1,4 +1,4 @@
-import { setKey } from './port-sets.ts';
+import { inEntryOrder, setKey } from './port-sets.ts';
 import type { PortShare, SetRow, ShareMatrix } from './share-matrix.ts';
 
 /** What plugging in one more device does to one running port. */
@@ -28,17 +28,18 @@ export function additionsOf(matrix: ShareMatrix): Additions {
   const known = matrix.rows.filter((row) => row.standing !== 'missing');
   const byKey = new Map<string, SetRow[]>();
   for (const row of known) byKey.set(row.key, [...(byKey.get(row.key) ?? []), row]);
-  const steps = known.flatMap((after) => after.ports.flatMap((added) => stepsTo(after, added, byKey)));
+  const steps = known.flatMap((before) =>
+    matrix.ports.filter((port) => !before.ports.includes(port)).flatMap((added) => stepsFrom(before, added, matrix.ports, byKey)),
+  );
   const answered = new Set(steps.map(({ before, added }) => `${before.key}\n${added}`));
   const all = matrix.ports.length * (2 ** (matrix.ports.length - 1) - 1);
   return { steps: steps.sort((one, other) => other.fall - one.fall), unknown: all - answered.size };
 }
 
-function stepsTo(after: SetRow, added: string, byKey: ReadonlyMap<string, readonly SetRow[]>): AddedDevice[] {
-  const rest = after.ports.filter((port) => port !== added);
-  return (byKey.get(setKey(rest)) ?? [])
-    .filter((before) => follows(before, after, added))
-    .flatMap((before) => before.shares.flatMap((from) => stepOf({ before, added, after }, from) ?? []));
+function stepsFrom(before: SetRow, added: string, ports: readonly string[], byKey: ReadonlyMap<string, readonly SetRow[]>): AddedDevice[] {
+  return (byKey.get(setKey(inEntryOrder([...before.ports, added], ports))) ?? [])
+    .filter((after) => follows(before, after, added))
+    .flatMap((after) => before.shares.flatMap((from) => stepOf({ before, added, after }, from) ?? []));
 }
 
 /** Where plug order matters, the added port has to be the last one, and the others in the order that they had before. */

@@ -31,7 +31,9 @@ export function capacityOf(entry: Entry): Capacity {
 }
 
 function sumOfLimits(entry: Entry): Value<'power'> | null {
-  const limits = outputPorts(entry).map(({ power }) => (power === null ? null : powerValue(power.quantity, power.evidence, power.path.join('.'))));
+  const limits = outputPorts(entry).map(({ power }) =>
+    power === null ? null : powerValue(power.quantity, power.evidence, power.path.join('.')),
+  );
   const known = limits.filter((limit) => limit !== null);
   const [first, ...rest] = known;
   return first === undefined || known.length < limits.length ? null : sumOfPowers([first, ...rest]);

@@ -13,7 +13,9 @@ const MOST_VOLTS = 48;
 
 /** Devices as one word for an address: "65W20V_27W9VPPS_5W". Reads back to the same needs. */
 export function devicesToAddress(devices: readonly Pick<Device, 'need'>[]): string {
-  return devices.map(({ need }) => `${need.watts}W${need.volts === null ? '' : `${need.volts}V`}${need.pps === true ? 'PPS' : ''}`).join('_');
+  return devices
+    .map(({ need }) => `${need.watts}W${need.volts === null ? '' : `${need.volts}V`}${need.pps === true ? 'PPS' : ''}`)
+    .join('_');
 }
 
 /** Devices out of an address. What cannot be read is given back as it stood, and so is a device beyond the sixth. */
@@ -22,7 +24,10 @@ export function devicesFromAddress(text: string): AddressedDevices {
   const read = words.map((word) => ({ word, need: needOf(word) }));
   const devices = read.flatMap(({ need }) => (need === null ? [] : [deviceOf(need)]));
   const beyond = devices.slice(MOST_DEVICES).map(({ need }) => devicesToAddress([{ need }]));
-  return { devices: devices.slice(0, MOST_DEVICES), refused: [...read.flatMap(({ word, need }) => (need === null ? [word] : [])), ...beyond] };
+  return {
+    devices: devices.slice(0, MOST_DEVICES),
+    refused: [...read.flatMap(({ word, need }) => (need === null ? [word] : [])), ...beyond],
+  };
 }
 
 /** The device of a need, under the name of its kind where there is one. */

@@ -1,6 +1,7 @@
 import { cableFor } from '../usb-pd/cable.ts';
 import type { Device } from './device-need.ts';
 import type { Plan, PlannedDevice, Planning } from './planner.ts';
+import { wattsInWords } from './watts-in-words.ts';
 
 /** One device of a plan as a page says it. */
 export interface PlanLine {
@@ -14,11 +15,6 @@ export interface PlanLine {
   readonly remark: string;
 }
 
-/** Watts with one decimal at most, none where it is zero: "37.5 W". */
-export function wattsInWords(watts: number): string {
-  return `${String(Number(watts.toFixed(1)))}\u00a0W`;
-}
-
 /** A plan as lines, one a device. */
 export function planLines(plan: Plan, devices: readonly Device[]): PlanLine[] {
   return plan.devices.map((planned, index) => {
@@ -26,7 +22,13 @@ export function planLines(plan: Plan, devices: readonly Device[]): PlanLine[] {
     const name = device?.name ?? '';
     const { port, watts, isMet } = planned;
     if (port === null) return { device: name, port: 'left out', power: '–', isMet: false, remark: '' };
-    return { device: name, port, power: watts > 0 ? wattsInWords(watts) : '–', isMet, remark: device === undefined ? '' : remarkOn(planned, device, plan) };
+    return {
+      device: name,
+      port,
+      power: watts > 0 ? wattsInWords(watts) : '–',
+      isMet,
+      remark: device === undefined ? '' : remarkOn(planned, device, plan),
+    };
   });
 }
 
@@ -66,9 +68,15 @@ export function otherWays(plans: readonly Plan[]): string[] {
 
 /** What to say of devices that no port can serve in full and of sets that nobody has measured. */
 export function planningNotes({ hindrances, unknown, best }: Planning, devices: readonly Device[]): string[] {
-  const lacking = hindrances.flatMap((hindrance, index) => (hindrance === null ? [] : [`${devices[index]?.name ?? ''}: no port meets it in full. At most: ${hindrance}.`]));
+  const lacking = hindrances.flatMap((hindrance, index) =>
+    hindrance === null ? [] : [`${devices[index]?.name ?? ''}: no port meets it in full. At most: ${hindrance}.`],
+  );
   const sets = unknown.map((ports) => ports.join(' + '));
   const some = sets.slice(0, 6).join(', ') + (sets.length > 6 ? ` and ${sets.length - 6} more` : '');
   const open = sets.length === 0 ? [] : [`Not known, left out here: ${some}. A better plan may lie there.`];
-  return [...(best.length === 0 && devices.length > 0 ? ['No known set of ports gives any of these devices power.'] : []), ...lacking, ...open];
+  return [
+    ...(best.length === 0 && devices.length > 0 ? ['No known set of ports gives any of these devices power.'] : []),
+    ...lacking,
+    ...open,
+  ];
 }

@@ -93,7 +93,9 @@ function isBeaten(score: PlanScore, plans: readonly Plan[], compare: Compare): b
 /** Supply of each device at each port, worked out once. */
 function suppliesOf(layout: PortLayout, devices: readonly Device[]): SupplyAt {
   const known = new Map(
-    layout.ports.flatMap(({ id, offers }) => (offers.length === 0 ? [] : [[id, devices.map(({ need }) => supplies(offers, need))] as const])),
+    layout.ports.flatMap(({ id, offers }) =>
+      offers.length === 0 ? [] : [[id, devices.map(({ need }) => supplies(offers, need))] as const],
+    ),
   );
   return (device, port) => known.get(port)?.[device] ?? null;
 }
@@ -118,7 +120,14 @@ function forEachWay(ports: number, devices: readonly Device[], look: (atPorts: r
   if (ports <= devices.length) choose();
 }
 
-function planOf(row: LayoutRow, atPorts: readonly number[], grants: RowGrants, score: PlanScore, devices: readonly Device[], supplyAt: SupplyAt): Plan {
+function planOf(
+  row: LayoutRow,
+  atPorts: readonly number[],
+  grants: RowGrants,
+  score: PlanScore,
+  devices: readonly Device[],
+  supplyAt: SupplyAt,
+): Plan {
   const granted = grants.of(atPorts);
   const planned = devices.map((_, index): PlannedDevice => {
     const place = atPorts.indexOf(index);

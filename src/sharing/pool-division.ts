@@ -18,7 +18,9 @@ const SAME = 1e-9;
  */
 export function dividePool(pool: number, claims: readonly Claim[]): number[] {
   if (claims.length === 1) return claims.map(({ most }) => Math.min(most, pool));
-  const divisions = subsets(claims.length).map((met) => divisionWith(new Set(met), pool, claims)).filter((division) => division !== null);
+  const divisions = subsets(claims.length)
+    .map((met) => divisionWith(new Set(met), pool, claims))
+    .filter((division) => division !== null);
   return divisions.reduce((best, next) => (isBetter(next, best, claims) ? next : best));
 }
 
@@ -27,7 +29,10 @@ function divisionWith(met: ReadonlySet<number>, pool: number, claims: readonly C
   const chosen = claims.filter((_, index) => met.has(index));
   const left = pool - chosen.reduce((sum, { most }) => sum + most, 0);
   if (chosen.some(({ isMeetable }) => !isMeetable) || left < -SAME) return null;
-  const level = levelOf(Math.max(0, left), claims.filter((_, index) => !met.has(index)));
+  const level = levelOf(
+    Math.max(0, left),
+    claims.filter((_, index) => !met.has(index)),
+  );
   const granted = claims.map((claim, index) => (met.has(index) ? claim.most : Math.min(claim.most, level * claim.watts)));
   return filledUp(granted, pool, claims);
 }
@@ -70,5 +75,7 @@ function isBetter(one: readonly number[], other: readonly number[], claims: read
 }
 
 function subsets(count: number): number[][] {
-  return Array.from({ length: 2 ** count }, (_, mask) => Array.from({ length: count }, (__, index) => index).filter((index) => (mask >> index) & 1));
+  return Array.from({ length: 2 ** count }, (_, mask) =>
+    Array.from({ length: count }, (__, index) => index).filter((index) => (mask >> index) & 1),
+  );
 }

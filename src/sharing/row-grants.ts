@@ -38,7 +38,11 @@ export function rowGrants(row: LayoutRow, devices: readonly Device[], supplyAt: 
       return grants;
     },
     bound(atPorts) {
-      return scoreOf(most.map((free, place) => own[place]?.[atPorts[place] ?? -1] ?? free), atPorts, devices);
+      return scoreOf(
+        most.map((free, place) => own[place]?.[atPorts[place] ?? -1] ?? free),
+        atPorts,
+        devices,
+      );
     },
   };
 }
@@ -47,7 +51,9 @@ export function rowGrants(row: LayoutRow, devices: readonly Device[], supplyAt: 
 function ownGrants(row: LayoutRow, devices: readonly Device[], supplyAt: SupplyAt): readonly (readonly Grant[] | undefined)[] {
   return row.ports.map((port) => {
     const share = row.shares.find((candidate) => candidate.ports.length === 1 && candidate.ports[0] === port);
-    return share === undefined ? undefined : devices.flatMap((_, device) => granted(share.watts, [claimOf(device, port, devices, supplyAt)]));
+    return share === undefined
+      ? undefined
+      : devices.flatMap((_, device) => granted(share.watts, [claimOf(device, port, devices, supplyAt)]));
   });
 }
 
@@ -61,7 +67,12 @@ function poolGrants(
   const kept = new Map<number, readonly Grant[]>();
   return (atPorts, grants) => {
     const key = places.reduce((sofar, place) => sofar * devices.length + (atPorts[place] ?? 0), 0);
-    const held = kept.get(key) ?? granted(share.watts, places.map((place, index) => claimOf(atPorts[place] ?? 0, share.ports[index] ?? '', devices, supplyAt)));
+    const held =
+      kept.get(key) ??
+      granted(
+        share.watts,
+        places.map((place, index) => claimOf(atPorts[place] ?? 0, share.ports[index] ?? '', devices, supplyAt)),
+      );
     kept.set(key, held);
     for (const [index, place] of places.entries()) grants[place] = held[index] ?? NO_GRANT;
   };

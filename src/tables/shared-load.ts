@@ -18,9 +18,6 @@ const TITLE = 'Test loads of shared ports';
 
 export const sharedLoad: TableDeclaration = { id: ID, title: TITLE, hasFigure: true, build };
 
-/** Load points of the efficiency test. */
-const LOADS = [1, 0.75, 0.5, 0.25];
-
 const APPENDIX_Z: Source = {
   title: '10 CFR 430 subpart B appendix Z (2022)',
   section: 'adaptive supplies and several outputs',
@@ -41,17 +38,28 @@ function build({ entry }: TableInput): Table | null {
   if (ports.length < 2 || total === null) return null;
   const highest = ports.map((port) => fixedRating(port, 1));
   const lowest = ports.map((port) => (negotiates(port) ? lowestPowerDelivery(port) : fixedRating(port, -1)));
-  const groups = [groupOf('highest', 'At the highest voltage', highest, total), groupOf('lowest', 'At the lowest voltage', lowest, total)].filter((group) => group !== null);
+  const groups = [
+    groupOf('highest', 'At the highest voltage', highest, total),
+    groupOf('lowest', 'At the lowest voltage', lowest, total),
+  ].filter((group) => group !== null);
   if (groups.length === 0) return null;
   return {
     id: ID,
     title: TITLE,
-    caption: 'Currents at 100, 75, 50 and 25 % load when all ports are tested together: each port’s own current times the factor D, so that the sum stays at the rated total.',
-    columns: [textColumn('port', 'Port'), numberColumn('volts', 'Voltage', 'V'), numberColumn('amps', 'Own current', 'A'), ...LOADS.map((load) => numberColumn(`load-${load * 100}`, `${load * 100} %`, 'A'))],
+    caption:
+      'Current of each port at full load when all are tested together: its own current times the factor D, so that the sum stays at the rated total.',
+    columns: [
+      textColumn('port', 'Port'),
+      numberColumn('volts', 'Voltage', 'V'),
+      numberColumn('amps', 'Own current', 'A'),
+      numberColumn('load', 'Test current', 'A'),
+    ],
     groups,
     notes: [
-      'Rule: 10 CFR 430 subpart B appendix Z (2022). Own voltages and currents are those of the offers; the rule takes them from the nameplate. At the lowest voltage it counts 2 A for a USB PD port.',
-      ...(ports.some((port) => port.offers.some((offer) => offer.kind === 'fixed' && offer.volts > 20)) ? ['Its definition of USB PD ends at 20 V, so offers above that are left out here.'] : []),
+      'Rule: 10 CFR 430 subpart B appendix Z (2022). Own voltages and currents are those of the offers; the rule takes them from the nameplate. At the lowest voltage it counts 2 A for a USB PD port. The points of 75, 50 and 25 % are parts of these currents.',
+      ...(ports.some((port) => port.offers.some((offer) => offer.kind === 'fixed' && offer.volts > 20))
+        ? ['Its definition of USB PD ends at 20 V, so offers above that are left out here.']
+        : []),
     ],
   };
 }
@@ -62,7 +70,14 @@ function fixedRating(port: Port, direction: 1 | -1): Rating | null {
   const chosen = fixed.toSorted((one, other) => (other.volts - one.volts) * direction)[0];
   if (chosen === undefined) return null;
   const origin = writtenOrigin(port.evidence, chosen.written, chosen.path.join('.'));
-  const value = <D extends 'voltage' | 'current'>(dimension: D, number: number): Value<D> => ({ dimension, low: number, nominal: number, high: number, significant: 3, origin });
+  const value = <D extends 'voltage' | 'current'>(dimension: D, number: number): Value<D> => ({
+    dimension,
+    low: number,
+    nominal: number,
+    high: number,
+    significant: 3,
+    origin,
+  });
   return { port: port.id, voltage: value('voltage', chosen.volts), current: value('current', chosen.amps) };
 }
 
@@ -72,7 +87,16 @@ function negotiates(port: Port): boolean {
 
 function lowestPowerDelivery(port: Port): Rating {
   const why = 'set by the test rule for a USB PD port at its lowest voltage';
-  return { port: port.id, voltage: assume('voltage', 5, 5, 5, why, APPENDIX_Z), current: assume('current', 2, 2, 2, why, APPENDIX_Z) };
+  return {
+    port: port.id,
+    voltage: exact(assume('voltage', 5, 5, 5, why, APPENDIX_Z)),
+    current: exact(assume('current', 2, 2, 2, why, APPENDIX_Z)),
+  };
+}
+
+/** With the digits of an offer, so that the column lines up. */
+function exact<D extends 'voltage' | 'current'>(value: Value<D>): Value<D> {
+  return { ...value, significant: 3 };
 }
 
 function groupOf(id: string, title: string, ratings: readonly (Rating | null)[], total: Value<'power'>): RowGroup | null {
@@ -81,13 +105,22 @@ function groupOf(id: string, title: string, ratings: readonly (Rating | null)[],
   const powers = known.map(({ voltage, current }) => applyFormula(electricPower, { voltage, current }));
   const sum = foldFormula<'power'>(powers, (first, second) => applyFormula(sumOfShares, { first, second }), 'power of the ports');
   const factor = applyFormula(testLoadFactor, { total, sum });
-  return { id, title: `${title}, D = ${isMissing(factor) ? 'not known' : factor.nominal.toFixed(2)}`, glyph: null, rows: known.map((rating) => rowFor(id, rating, factor)) };
+  return {
+    id,
+    title: `${title}, D = ${isMissing(factor) ? 'not known' : factor.nominal.toFixed(2)}`,
+    glyph: null,
+    rows: known.map((rating) => rowFor(id, rating, factor)),
+  };
 }
 
 function rowFor(group: string, { port, voltage, current }: Rating, factor: Known<'ratio'>): RowGroup['rows'][number] {
-  const loads = LOADS.map((load) => assume('ratio', load, load, load, 'load point of the test', APPENDIX_Z));
   return {
     id: rowId(`${group} ${port}`),
-    cells: [{ kind: 'text', text: port, mono: true }, valueCell(voltage), valueCell(current), ...loads.map((load) => valueCell(applyFormula(testLoadCurrent, { factor, load, current })))],
+    cells: [
+      { kind: 'text', text: port, mono: true },
+      valueCell(voltage),
+      valueCell(current),
+      valueCell(applyFormula(testLoadCurrent, { factor, current })),
+    ],
   };
 }

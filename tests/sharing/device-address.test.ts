@@ -12,7 +12,8 @@ describe('devices in an address', () => {
   });
 
   test('every kind to pick survives the way there and back', () => {
-    for (const kind of DEVICE_KINDS) expect(devicesFromAddress(devicesToAddress([kind])).devices).toEqual([{ name: kind.name, need: kind.need }]);
+    for (const kind of DEVICE_KINDS)
+      expect(devicesFromAddress(devicesToAddress([kind])).devices).toEqual([{ name: kind.name, need: kind.need }]);
   });
 
   test('what names no device is given back, and so is a seventh one', () => {

@@ -22,11 +22,22 @@ const THREE_PORTS: PortLayout = {
     { id: 'C2', connector: 'USB-C', offers: UP_TO_9 },
     { id: 'A1', connector: 'USB-A', offers: [fixed(5, 3)] },
   ],
-  rows: [row({ C1: 65 }), row({ C2: 27 }), row({ A1: 15 }), row({ C1: 45, C2: 20 }), row({ C1: 50, A1: 15 }), row({ 'C2/A1': 15 }), row({ C1: 45, 'C2/A1': 15 })],
+  rows: [
+    row({ C1: 65 }),
+    row({ C2: 27 }),
+    row({ A1: 15 }),
+    row({ C1: 45, C2: 20 }),
+    row({ C1: 50, A1: 15 }),
+    row({ 'C2/A1': 15 }),
+    row({ C1: 45, 'C2/A1': 15 }),
+  ],
   unknown: [],
 };
 
-const device = (watts: number, volts: number | null = null, pps = false): Device => ({ name: `${watts} W`, need: { watts, volts, ...(pps ? { pps } : {}) } });
+const device = (watts: number, volts: number | null = null, pps = false): Device => ({
+  name: `${watts} W`,
+  need: { watts, volts, ...(pps ? { pps } : {}) },
+});
 
 function places(plan: Plan | undefined): (string | null)[] {
   return plan?.devices.map(({ port }) => port) ?? [];
@@ -72,17 +83,36 @@ describe('the planner', () => {
     };
     const { best } = planDevices(ordered, [device(60, 20), device(15)]);
     expect(best.map((plan) => [places(plan), plan.row.order])).toEqual([
-      [['A', 'B'], ['A', 'B']],
-      [['B', 'A'], ['B', 'A']],
+      [
+        ['A', 'B'],
+        ['A', 'B'],
+      ],
+      [
+        ['B', 'A'],
+        ['B', 'A'],
+      ],
     ]);
     expect(best[0]?.score).toEqual({ met: 2, powered: 2, worst: 1, total: 75 });
   });
 
   test('leaves out sets of which nothing is known, and says which', () => {
-    const partly = { ...THREE_PORTS, rows: THREE_PORTS.rows.filter(({ ports }) => ports.length !== 2), unknown: [['C1', 'C2'], ['C1', 'A1'], ['C2', 'A1'], ['C1', 'C2', 'A1']] };
+    const partly = {
+      ...THREE_PORTS,
+      rows: THREE_PORTS.rows.filter(({ ports }) => ports.length !== 2),
+      unknown: [
+        ['C1', 'C2'],
+        ['C1', 'A1'],
+        ['C2', 'A1'],
+        ['C1', 'C2', 'A1'],
+      ],
+    };
     const planning = planDevices(partly, [device(45, 20), device(18, 9)]);
     expect(planning.best[0]?.score.powered).toBe(1);
-    expect(planning.unknown).toEqual([['C1', 'C2'], ['C1', 'A1'], ['C2', 'A1']]);
+    expect(planning.unknown).toEqual([
+      ['C1', 'C2'],
+      ['C1', 'A1'],
+      ['C2', 'A1'],
+    ]);
     expect(planDevices(partly, [device(45, 20)]).unknown).toEqual([]);
   });
 
@@ -93,7 +123,14 @@ describe('the planner', () => {
   });
 
   test('asks for PPS where it is asked for, and says that a fixed offer is no PPS', () => {
-    const withPps: PortLayout = { ...THREE_PORTS, ports: THREE_PORTS.ports.map((port) => (port.id === 'C2' ? { ...port, offers: [...UP_TO_9, { kind: 'PPS', minVolts: 3.3, maxVolts: 11, amps: 3, powerLimited: null }] } : port)) };
+    const withPps: PortLayout = {
+      ...THREE_PORTS,
+      ports: THREE_PORTS.ports.map((port) =>
+        port.id === 'C2'
+          ? { ...port, offers: [...UP_TO_9, { kind: 'PPS', minVolts: 3.3, maxVolts: 11, amps: 3, powerLimited: null }] }
+          : port,
+      ),
+    };
     expect(planDevices(withPps, [device(27, 9, true)]).best.map(places)).toEqual([['C2']]);
     expect(planDevices(THREE_PORTS, [device(27, 9, true)]).hindrances[0]).toMatch(/^no PPS at 9 V, falls to 9 V 27 W/);
   });
@@ -152,15 +189,32 @@ function numbersOf(plans: Planning['best'] | null): number[] {
 /** Shares and needs in half watts, far enough apart that rounding decides nothing. */
 const halfWatts = fc.integer({ min: 2, max: 60 }).map((number) => number * 2);
 const someOffers = fc.constantFrom<readonly OfferBody[]>([], [fixed(5, 3)], UP_TO_9, UP_TO_20);
-const someDevice = fc.record({ watts: halfWatts, volts: fc.constantFrom(null, 5, 9, 15, 20, 28) }).map(({ watts, volts }) => device(watts, volts));
+const someDevice = fc
+  .record({ watts: halfWatts, volts: fc.constantFrom(null, 5, 9, 15, 20, 28) })
+  .map(({ watts, volts }) => device(watts, volts));
 
 const someLayout = fc
   .integer({ min: 1, max: 4 })
-  .chain((count) => fc.record({ offers: fc.array(someOffers, { minLength: count, maxLength: count }), shares: fc.array(fc.array(halfWatts, { minLength: count, maxLength: count }), { minLength: 2 ** count, maxLength: 2 ** count }), known: fc.array(fc.boolean(), { minLength: 2 ** count, maxLength: 2 ** count }) }))
+  .chain((count) =>
+    fc.record({
+      offers: fc.array(someOffers, { minLength: count, maxLength: count }),
+      shares: fc.array(fc.array(halfWatts, { minLength: count, maxLength: count }), { minLength: 2 ** count, maxLength: 2 ** count }),
+      known: fc.array(fc.boolean(), { minLength: 2 ** count, maxLength: 2 ** count }),
+    }),
+  )
   .map(({ offers, shares, known }): PortLayout => {
     const ports = offers.map((list, index) => ({ id: `C${index + 1}`, connector: 'USB-C' as const, offers: list }));
-    const sets = shares.map((watts, mask) => ({ known: known[mask] ?? true, shares: Object.fromEntries(ports.flatMap(({ id }, index) => ((mask >> index) & 1 ? [[id, watts[index] ?? 0]] : []))) })).slice(1);
-    return { ports, rows: sets.filter((set) => set.known).map((set) => row(set.shares)), unknown: sets.filter((set) => !set.known).map((set) => Object.keys(set.shares)) };
+    const sets = shares
+      .map((watts, mask) => ({
+        known: known[mask] ?? true,
+        shares: Object.fromEntries(ports.flatMap(({ id }, index) => ((mask >> index) & 1 ? [[id, watts[index] ?? 0]] : []))),
+      }))
+      .slice(1);
+    return {
+      ports,
+      rows: sets.filter((set) => set.known).map((set) => row(set.shares)),
+      unknown: sets.filter((set) => !set.known).map((set) => Object.keys(set.shares)),
+    };
   });
 
 describe('the planner against every way tried one by one', () => {
@@ -169,7 +223,9 @@ describe('the planner against every way tried one by one', () => {
       fc.property(someLayout, fc.array(someDevice, { maxLength: 5 }), (layout, devices) => {
         const planning = planDevices(layout, devices);
         const best = bruteForce(layout, devices, [0, 1, 2, 3]);
-        expect(numbersOf(planning.best).map((number) => Number(number.toPrecision(9)))).toEqual(best.map((number) => Number(number.toPrecision(9))));
+        expect(numbersOf(planning.best).map((number) => Number(number.toPrecision(9)))).toEqual(
+          best.map((number) => Number(number.toPrecision(9))),
+        );
         const all = bruteForce(layout, devices, [1, 0, 2, 3]);
         expect(numbersOf(planning.allPlugged ?? planning.best)[1]).toBe(all[1]);
       }),

@@ -23,7 +23,10 @@ describe('a pool divided between devices', () => {
 
   test('is never beaten by a division in whole watts', () => {
     const watts = fc.integer({ min: 1, max: 20 });
-    const claims = fc.array(watts.chain((need) => fc.record({ need: fc.constant(need), most: fc.integer({ min: 0, max: need }) })), { minLength: 2, maxLength: 3 });
+    const claims = fc.array(
+      watts.chain((need) => fc.record({ need: fc.constant(need), most: fc.integer({ min: 0, max: need }) })),
+      { minLength: 2, maxLength: 3 },
+    );
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 30 }), claims, (pool, asked) => {
         const list = asked.map(({ need, most }) => claim(need, most));
@@ -49,5 +52,7 @@ function aims(division: readonly number[], claims: readonly Claim[]): number[] {
 function wholeWatts(pool: number, claims: readonly Claim[]): number[][] {
   const [first, ...rest] = claims;
   if (first === undefined) return [[]];
-  return Array.from({ length: Math.min(pool, first.most) + 1 }, (_, watts) => watts).flatMap((watts) => wholeWatts(pool - watts, rest).map((others) => [watts, ...others]));
+  return Array.from({ length: Math.min(pool, first.most) + 1 }, (_, watts) => watts).flatMap((watts) =>
+    wholeWatts(pool - watts, rest).map((others) => [watts, ...others]),
+  );
 }

@@ -113,8 +113,10 @@ export function matrixSentence(matrix: ShareMatrix): string {
   const { known, implied, missing } = matrix.counts;
   const parts = [
     `${counted(known, 'set is', 'sets are')} known`,
-    ...(implied === 0 ? [] : [`${implied} ${implied === 1 ? 'follows' : 'follow'} because ports are alike`]),
+    ...(implied === 0
+      ? []
+      : [`${implied} ${implied === 1 ? 'follows' : 'follow'} because ${matrix.isAssured ? 'capacity is assured' : 'ports are alike'}`]),
     ...(missing === 0 ? [] : [`${missing} ${missing === 1 ? 'is' : 'are'} not known`]),
   ];
-  return `${sentenceCase(countWord(matrix.ports.length))} ${matrix.ports.length === 1 ? 'port makes' : 'ports make'} ${counted(matrix.rows.length, 'set')}: ${listed(parts)}.`;
+  return `${sentenceCase(countWord(matrix.ports.length))} ${matrix.ports.length === 1 ? 'port makes' : 'ports make'} ${counted(known + implied + missing, 'set')}: ${listed(parts)}.`;
 }

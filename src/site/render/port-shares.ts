@@ -48,7 +48,7 @@ function setRow(row: SetRow, matrix: ShareMatrix, scale: Scale): string {
     row.standing === 'missing'
       ? '<td class="ev wide-only"><b>not known</b>, measure next</td>'
       : `<td class="ev wide-only">${escapeText(evidenceOf(row))}</td>`;
-  const id = `port-share-${row.ports.join('-').replace(/[^A-Za-z0-9_-]/g, '_')}${row.order === null ? '' : '-ordered'}`;
+  const id = `port-share-${row.ports.join('-').replace(/[^A-Za-z0-9_-]/g, '_')}${row.order === null ? '' : `-then-${row.order.join('-').replace(/[^A-Za-z0-9_-]/g, '_')}`}`;
   return `<tr id="${id}">${name}${cells}<td class="n">${numberOr(row.sum, scale)}</td><td class="n wide-only">${numberOr(row.unused, scale)}</td>${evidence}</tr>`;
 }
 
@@ -72,9 +72,17 @@ function barStyle(row: SetRow, share: PortShare): 'filled' | 'open' | 'dashed' {
 }
 
 function evidenceOf(row: SetRow): string {
-  if (row.standing === 'implied') return row.impliedBy === null ? 'by symmetry' : `as ${row.impliedBy}`;
-  const evidence = row.shares[0]?.power.origin.evidence ?? '–';
-  return row.order === null ? evidence : `${evidence}, ${row.order.join(' then ')}`;
+  const order = row.order === null ? '' : `, ${row.order.join(' then ')}`;
+  if (row.standing === 'implied')
+    return row.impliedBy === 'assured' ? 'as alone, assured' : row.impliedBy === null ? 'by symmetry' : `as ${row.impliedBy}${order}`;
+  const [first, ...others] = row.shares.map((share) => share.power.origin.evidence);
+  const evidence =
+    first === undefined
+      ? '–'
+      : others.every((other) => other === first)
+        ? first
+        : row.shares.map((share) => `${share.port} ${share.power.origin.evidence}`).join(', ');
+  return `${evidence}${order}`;
 }
 
 function numberOr(value: Value | null, scale: Scale): string {
@@ -107,7 +115,9 @@ export function matrixKey(matrix: ShareMatrix, entry: Entry): string {
     `Bars on one scale, 0 to ${fixedNumber(end, 0)}\u00a0W. The tick is the port’s own limit.`,
     ...(styles.has('filled') ? ['Filled bar: measured.'] : []),
     ...(styles.has('open') ? ['Open bar: printed or stated.'] : []),
-    ...(styles.has('dashed') ? ['Dashed bar: follows because ports are alike.'] : []),
+    ...(styles.has('dashed')
+      ? [matrix.isAssured ? 'Dashed bar: follows because capacity is assured.' : 'Dashed bar: follows because ports are alike.']
+      : []),
     ...(matrix.counts.missing > 0 ? ['Hatched: not known.'] : []),
     ...(matrix.rows.some((row) => row.shares.some((share) => share.pool.length > 1))
       ? ['* One pool for both ports; the sum counts it once.']

@@ -4,8 +4,11 @@ import { cautionBox, cautionOf } from './caution-box.ts';
 import { offersSide, offersView } from './offers.ts';
 import { outlineView } from './outline.ts';
 import { partsSentence, partsView } from './parts.ts';
-import { matrixSentence, plugList } from './plug-rows.ts';
-import { fallsView, matrixKey, shareMatrixView } from './port-shares.ts';
+import { plannerLink } from './planner-page.ts';
+import { plugList } from './plug-rows.ts';
+import { shareAnswerList } from './share-answers.ts';
+import { shareZone } from './share-zone.ts';
+import { powerPathZone } from './power-path.ts';
 import { stressCounts, stressView } from './stress.ts';
 import { titleBlock, type Rank } from './title-block.ts';
 import { sentence } from './words.ts';
@@ -63,7 +66,10 @@ function recallNotice({ entry }: PreparedSheet): string {
 function inShortZone({ entry, derived }: PreparedSheet): SheetZone {
   const summary = entry.summary === null ? '' : `<p class="summary">${sentence(entry.summary)}</p>`;
   const side = `<p class="headline">${sentence(entry.title)}</p>${summary}${stressCounts(derived.stress)}`;
-  const plugs = derived.shares === null ? '' : plugList(entry, derived.shares);
+  const plugs =
+    derived.shares === null
+      ? ''
+      : plugList(entry, derived.shares) + shareAnswerList(entry, derived.shares) + plannerLink(entry, derived.shares);
   return {
     title: 'In short',
     layout: 'side',
@@ -76,16 +82,8 @@ function figureZones(sheet: PreparedSheet, around: TeardownSurroundings): readon
   const { entry, derived } = sheet;
   const placed = (id: string): boolean => sheet.placed.includes(id);
   const offers = offersView(entry);
-  const shares = derived.shares;
   return [
-    shares === null || shares.ports.length < 2 || placed('port-share')
-      ? null
-      : {
-          title: 'Port shares',
-          layout: 'side',
-          side: `<p>${escapeText(matrixSentence(shares))}</p>${newPlug(sheet)}${fallsView(shares, entry)}<p class="note ruled">${escapeText(matrixKey(shares, entry))}</p>`,
-          matter: shareMatrixView(entry, shares),
-        },
+    shareZone(sheet),
     offers === '' || placed('offers') ? null : { title: 'Offers', layout: 'side', side: offersSide(entry), matter: offers },
     derived.stress.length === 0 || placed('stress')
       ? null
@@ -108,15 +106,4 @@ function figureZones(sheet: PreparedSheet, around: TeardownSurroundings): readon
       : { title: 'On the bench', layout: 'side', side: contents(sheet), matter: `<div class="prose">${prose(sheet, around.base)}</div>` },
     ...tableZones(sheet),
   ];
-}
-
-function newPlug({ entry }: PreparedSheet): string {
-  const behaviour = entry.sharing?.onNewPlug ?? null;
-  const words = {
-    keeps: 'A new plug leaves the others running.',
-    dips: 'A new plug makes the others dip for a moment.',
-    drops: 'A new plug drops the others for a moment.',
-    'not tested': 'What a new plug does to the others was not tested.',
-  } as const;
-  return behaviour === null ? '' : `<p>${words[behaviour]}</p>`;
 }
