@@ -1,4 +1,22 @@
 import type { Formula } from '../values/formula.ts';
+import { activeClampCapacitance } from './active-clamp/active-clamp-capacitance.ts';
+import { activeClampInductance } from './active-clamp/active-clamp-inductance.ts';
+import { activeClampLargestRatio } from './active-clamp/active-clamp-largest-ratio.ts';
+import { activeClampSmallestRatio } from './active-clamp/active-clamp-smallest-ratio.ts';
+import { boostDuty } from './buck/boost-duty.ts';
+import { boostInductorMean } from './buck/boost-inductor-mean.ts';
+import { boostInductorRipple } from './buck/boost-inductor-ripple.ts';
+import { buckDuty } from './buck/buck-duty.ts';
+import { buckHighSideRms } from './buck/buck-high-side-rms.ts';
+import { buckInductance } from './buck/buck-inductance.ts';
+import { buckInductorRipple } from './buck/buck-inductor-ripple.ts';
+import { buckInputCapacitance } from './buck/buck-input-capacitance.ts';
+import { buckInputCapacitorRms } from './buck/buck-input-capacitor-rms.ts';
+import { buckLowSideRms } from './buck/buck-low-side-rms.ts';
+import { buckOutputRipple } from './buck/buck-output-ripple.ts';
+import { inductorPeakCurrent } from './buck/inductor-peak-current.ts';
+import { rippleCarryingRms } from './buck/ripple-carrying-rms.ts';
+import { rippleShare } from './buck/ripple-share.ts';
 import { bulkCapacitanceForMinimum } from './bulk/bulk-capacitance-for-minimum.ts';
 import { bulkCapacitancePerWatt } from './bulk/bulk-capacitance-per-watt.ts';
 import { bulkMinimumVoltage } from './bulk/bulk-minimum-voltage.ts';
@@ -21,10 +39,13 @@ import { storedEnergy } from './bulk/stored-energy.ts';
 import { capacitanceWithTolerance } from './capacitor/capacitance-with-tolerance.ts';
 import { largestDischargeResistance } from './capacitor/largest-discharge-resistance.ts';
 import { parallelCapacitance } from './capacitor/parallel-capacitance.ts';
+import { rcCurrentAfter } from './capacitor/rc-current-after.ts';
 import { rcDischargeTime } from './capacitor/rc-discharge-time.ts';
+import { rcTimeConstant } from './capacitor/rc-time-constant.ts';
 import { rcVoltageAfter } from './capacitor/rc-voltage-after.ts';
 import { seriesCapacitance } from './capacitor/series-capacitance.ts';
 import { yCapacitorCurrent } from './capacitor/y-capacitor-current.ts';
+import { yCapacitorCurrentOpenNeutral } from './capacitor/y-capacitor-current-open-neutral.ts';
 import { batteryEnergy } from './energy/battery-energy.ts';
 import { electricPower } from './energy/electric-power.ts';
 import { energyRatio } from './energy/energy-ratio.ts';
@@ -74,8 +95,14 @@ import { triangleRms } from './flyback/triangle-rms.ts';
 import { turnsRatio } from './flyback/turns-ratio.ts';
 import { turnsRatioFromVoltages } from './flyback/turns-ratio-from-voltages.ts';
 import { voltageWithMargin } from './flyback/voltage-with-margin.ts';
+import { boxSurface } from './geometry/box-surface.ts';
 import { boxVolume } from './geometry/box-volume.ts';
 import { cylinderVolume } from './geometry/cylinder-volume.ts';
+import { halfBridgeFlybackCapacitor } from './half-bridge-flyback/half-bridge-flyback-capacitor.ts';
+import { halfBridgeFlybackOutput } from './half-bridge-flyback/half-bridge-flyback-output.ts';
+import { halfBridgeFlybackRectifier } from './half-bridge-flyback/half-bridge-flyback-rectifier.ts';
+import { capacitorEquivalentTemperature } from './life/capacitor-equivalent-temperature.ts';
+import { capacitorLife } from './life/capacitor-life.ts';
 import { capacitanceForResonance } from './llc/capacitance-for-resonance.ts';
 import { characteristicImpedance } from './llc/characteristic-impedance.ts';
 import { halfBridgeFundamental } from './llc/half-bridge-fundamental.ts';
@@ -87,9 +114,11 @@ import { llcCapacitorOverloadVoltage } from './llc/llc-capacitor-overload-voltag
 import { llcCapacitorPeakVoltage } from './llc/llc-capacitor-peak-voltage.ts';
 import { llcCapacitorRmsVoltage } from './llc/llc-capacitor-rms-voltage.ts';
 import { llcCentreTapRms } from './llc/llc-centre-tap-rms.ts';
+import { llcFrequencyRatio } from './llc/llc-frequency-ratio.ts';
 import { llcGain } from './llc/llc-gain.ts';
 import { llcGainIntegrated } from './llc/llc-gain-integrated.ts';
 import { llcGainNoLoad } from './llc/llc-gain-no-load.ts';
+import { llcInductanceRatio } from './llc/llc-inductance-ratio.ts';
 import { llcLargestGain } from './llc/llc-largest-gain.ts';
 import { llcLoadCurrent } from './llc/llc-load-current.ts';
 import { llcLoadResistance } from './llc/llc-load-resistance.ts';
@@ -106,7 +135,23 @@ import { llcResonantCapacitance } from './llc/llc-resonant-capacitance.ts';
 import { llcResonantFrequency } from './llc/llc-resonant-frequency.ts';
 import { llcSecondaryCurrent } from './llc/llc-secondary-current.ts';
 import { llcTurnsRatio } from './llc/llc-turns-ratio.ts';
+import { llcWantedGain } from './llc/llc-wanted-gain.ts';
 import { sinePeakCurrent } from './llc/sine-peak-current.ts';
+import { conductionLoss } from './loss/conduction-loss.ts';
+import { deadTimeLoss } from './loss/dead-time-loss.ts';
+import { dutyConductionLoss } from './loss/duty-conduction-loss.ts';
+import { energyPerCycleLoss } from './loss/energy-per-cycle-loss.ts';
+import { forwardDropLoss } from './loss/forward-drop-loss.ts';
+import { gateDriveLoss } from './loss/gate-drive-loss.ts';
+import { hotResistance } from './loss/hot-resistance.ts';
+import { outputCapacitanceLoss } from './loss/output-capacitance-loss.ts';
+import { overlapLoss } from './loss/overlap-loss.ts';
+import { parallelPartLoss } from './loss/parallel-part-loss.ts';
+import { parallelPartsResistance } from './loss/parallel-parts-resistance.ts';
+import { powerEfficiency } from './loss/power-efficiency.ts';
+import { recoveryLoss } from './loss/recovery-loss.ts';
+import { resistiveLoss } from './loss/resistive-loss.ts';
+import { seriesResistanceFromDissipation } from './loss/series-resistance-from-dissipation.ts';
 import { peakFluxDensity } from './magnetics/peak-flux-density.ts';
 import { transformerTurns } from './magnetics/transformer-turns.ts';
 import { windingTurns } from './magnetics/winding-turns.ts';
@@ -136,11 +181,21 @@ import { pfcDiodeMean } from './pfc/pfc-diode-mean.ts';
 import { pfcDuty } from './pfc/pfc-duty.ts';
 import { pfcOnTime } from './pfc/pfc-on-time.ts';
 import { totemPoleLegRms } from './pfc/totem-pole-leg-rms.ts';
+import { fuseRatingNeeded } from './protection/fuse-rating-needed.ts';
+import { hotThermistorResistance } from './protection/hot-thermistor-resistance.ts';
+import { inrushCurrent } from './protection/inrush-current.ts';
+import { meltingIntegralNeeded } from './protection/melting-integral-needed.ts';
+import { pulseMeltingIntegral } from './protection/pulse-melting-integral.ts';
 import { centreTapReverseVoltage } from './rectifier/centre-tap-reverse-voltage.ts';
+import { inputOverTurns } from './rectifier/input-over-turns.ts';
 import { rectifierReverseVoltage } from './rectifier/rectifier-reverse-voltage.ts';
+import { windingVoltage } from './rectifier/winding-voltage.ts';
 import { parallelResistance } from './resistor/parallel-resistance.ts';
 import { resistorDissipation } from './resistor/resistor-dissipation.ts';
 import { seriesResistance } from './resistor/series-resistance.ts';
+import { resistanceForDrop } from './sense/resistance-for-drop.ts';
+import { senseLimitCurrent } from './sense/sense-limit-current.ts';
+import { senseResistance } from './sense/sense-resistance.ts';
 import { powerDrop } from './sharing/power-drop.ts';
 import { sumOfShares } from './sharing/sum-of-shares.ts';
 import { testLoadCurrent } from './sharing/test-load-current.ts';
@@ -148,9 +203,37 @@ import { testLoadFactor } from './sharing/test-load-factor.ts';
 import { unusedPower } from './sharing/unused-power.ts';
 import { currentStressRatio } from './stress/current-stress-ratio.ts';
 import { voltageStressRatio } from './stress/voltage-stress-ratio.ts';
+import { boxSurfaceTemperature } from './thermal/box-surface-temperature.ts';
+import { convectedPower } from './thermal/convected-power.ts';
+import { heatFlux } from './thermal/heat-flux.ts';
+import { junctionTemperature } from './thermal/junction-temperature.ts';
+import { radiatedPower } from './thermal/radiated-power.ts';
+import { temperatureWithLoss } from './thermal/temperature-with-loss.ts';
+import { circularMilArea } from './wire/circular-mil-area.ts';
+import { gaugeArea } from './wire/gauge-area.ts';
+import { traceWidth } from './wire/trace-width.ts';
+import { wireResistance } from './wire/wire-resistance.ts';
 
 /** Every formula, by subject folder and then by name. A test compares this list with the folders. */
 export const FORMULAS: readonly Formula[] = [
+  activeClampCapacitance,
+  activeClampInductance,
+  activeClampLargestRatio,
+  activeClampSmallestRatio,
+  boostDuty,
+  boostInductorMean,
+  boostInductorRipple,
+  buckDuty,
+  buckHighSideRms,
+  buckInductance,
+  buckInductorRipple,
+  buckInputCapacitance,
+  buckInputCapacitorRms,
+  buckLowSideRms,
+  buckOutputRipple,
+  inductorPeakCurrent,
+  rippleCarryingRms,
+  rippleShare,
   bulkCapacitanceForMinimum,
   bulkCapacitancePerWatt,
   bulkMinimumVoltage,
@@ -173,10 +256,13 @@ export const FORMULAS: readonly Formula[] = [
   capacitanceWithTolerance,
   largestDischargeResistance,
   parallelCapacitance,
+  rcCurrentAfter,
   rcDischargeTime,
+  rcTimeConstant,
   rcVoltageAfter,
   seriesCapacitance,
   yCapacitorCurrent,
+  yCapacitorCurrentOpenNeutral,
   batteryEnergy,
   electricPower,
   energyRatio,
@@ -226,8 +312,14 @@ export const FORMULAS: readonly Formula[] = [
   turnsRatio,
   turnsRatioFromVoltages,
   voltageWithMargin,
+  boxSurface,
   boxVolume,
   cylinderVolume,
+  halfBridgeFlybackCapacitor,
+  halfBridgeFlybackOutput,
+  halfBridgeFlybackRectifier,
+  capacitorEquivalentTemperature,
+  capacitorLife,
   capacitanceForResonance,
   characteristicImpedance,
   halfBridgeFundamental,
@@ -239,9 +331,11 @@ export const FORMULAS: readonly Formula[] = [
   llcCapacitorPeakVoltage,
   llcCapacitorRmsVoltage,
   llcCentreTapRms,
+  llcFrequencyRatio,
   llcGain,
   llcGainIntegrated,
   llcGainNoLoad,
+  llcInductanceRatio,
   llcLargestGain,
   llcLoadCurrent,
   llcLoadResistance,
@@ -258,7 +352,23 @@ export const FORMULAS: readonly Formula[] = [
   llcResonantFrequency,
   llcSecondaryCurrent,
   llcTurnsRatio,
+  llcWantedGain,
   sinePeakCurrent,
+  conductionLoss,
+  deadTimeLoss,
+  dutyConductionLoss,
+  energyPerCycleLoss,
+  forwardDropLoss,
+  gateDriveLoss,
+  hotResistance,
+  outputCapacitanceLoss,
+  overlapLoss,
+  parallelPartLoss,
+  parallelPartsResistance,
+  powerEfficiency,
+  recoveryLoss,
+  resistiveLoss,
+  seriesResistanceFromDissipation,
   peakFluxDensity,
   transformerTurns,
   windingTurns,
@@ -288,11 +398,21 @@ export const FORMULAS: readonly Formula[] = [
   pfcDuty,
   pfcOnTime,
   totemPoleLegRms,
+  fuseRatingNeeded,
+  hotThermistorResistance,
+  inrushCurrent,
+  meltingIntegralNeeded,
+  pulseMeltingIntegral,
   centreTapReverseVoltage,
+  inputOverTurns,
   rectifierReverseVoltage,
+  windingVoltage,
   parallelResistance,
   resistorDissipation,
   seriesResistance,
+  resistanceForDrop,
+  senseLimitCurrent,
+  senseResistance,
   powerDrop,
   sumOfShares,
   testLoadCurrent,
@@ -300,6 +420,16 @@ export const FORMULAS: readonly Formula[] = [
   unusedPower,
   currentStressRatio,
   voltageStressRatio,
+  boxSurfaceTemperature,
+  convectedPower,
+  heatFlux,
+  junctionTemperature,
+  radiatedPower,
+  temperatureWithLoss,
+  circularMilArea,
+  gaugeArea,
+  traceWidth,
+  wireResistance,
 ];
 
 /** The formula with this id, which an origin or a page address names; null where there is none. */

@@ -29,9 +29,7 @@ export function applyFormula<I extends Dimensions, D extends Dimension>(
     formula,
     values.map(([key, value]) => [key, value.nominal]),
   );
-  const corners = Array.from({ length: 2 ** values.length }, (_, mask) =>
-    values.map(([key, value], index) => [key, (mask >> index) & 1 ? value.high : value.low] as const),
-  );
+  const corners = cornersOf(values);
   const points = formula.turningPoints === undefined ? corners : corners.flatMap((corner) => [corner, ...turns(formula, values, corner)]);
   const results = [nominal, ...points.map((point) => computeAt(formula, point))];
   if (!results.every(Number.isFinite)) return outside(formula);
@@ -47,6 +45,15 @@ type Point = readonly (readonly [key: string, number: number])[];
 function computeAt<I extends Dimensions, D extends Dimension>(formula: Formula<I, D>, point: Point): number {
   // The keys are those of `inputs`, whose type has every key of `I`.
   return formula.compute(Object.fromEntries(point) as Numbers<I>);
+}
+
+/** Every choice of low and high; an input known as a point has one, so that the corners stay few. */
+function cornersOf(values: readonly (readonly [string, Value])[]): readonly Point[] {
+  return values.reduce<readonly Point[]>(
+    (corners, [key, { low, high }]) =>
+      corners.flatMap((corner) => (low === high ? [low] : [low, high]).map((number) => [...corner, [key, number] as const])),
+    [[]],
+  );
 }
 
 /** The corner with one input moved to where the result turns, for each input whose interval holds such a point. */
