@@ -16,7 +16,7 @@ export const activeClampLargestRatio = defineFormula({
     output: { tex: 'V_{o}', dimension: 'voltage', meaning: 'output voltage, with the drop of its rectifier', unit: 'V' },
   },
   compute({ allowed, input, ripple, output }) {
-    return (allowed - input - ripple) / output;
+    return allowed > input + ripple ? (allowed - input - ripple) / output : Number.NaN;
   },
   validity: ['Highest bulk voltage and highest output voltage.'],
   remarks: ['TIDA-01622 prints 6.87 for a 650 V switch without the allowance that leads to it.'],

@@ -16,7 +16,7 @@ export const activeClampSmallestRatio = defineFormula({
     spike: { tex: '\\Delta V', dimension: 'voltage', meaning: 'spike on the rectifier', unit: 'V' },
   },
   compute({ input, allowed, output, spike }) {
-    return input / (allowed - output - spike);
+    return allowed > output + spike ? input / (allowed - output - spike) : Number.NaN;
   },
   validity: ['Highest bulk voltage and highest output voltage.'],
   remarks: ['TIDA-01622 prints 4.68 for a 150 V rectifier without the allowance that leads to it.'],

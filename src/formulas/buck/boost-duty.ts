@@ -14,7 +14,7 @@ export const boostDuty = defineFormula({
     output: { tex: 'V_{o}', dimension: 'voltage', meaning: 'output voltage', unit: 'V' },
   },
   compute({ input, output }) {
-    return 1 - input / output;
+    return output >= input ? 1 - input / output : Number.NaN;
   },
   validity: ['The output must lie above the input.'],
   source: cite(PUBLICATIONS.linearBuckBoost3780, 'p. 23'),

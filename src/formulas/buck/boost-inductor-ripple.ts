@@ -16,7 +16,7 @@ export const boostInductorRipple = defineFormula({
     frequency: { tex: 'f', dimension: 'frequency', meaning: 'switching frequency', unit: 'kHz' },
   },
   compute({ input, output, inductance, frequency }) {
-    return (input / (inductance * frequency)) * (1 - input / output);
+    return output >= input ? (input / (inductance * frequency)) * (1 - input / output) : Number.NaN;
   },
   turningPoints({ output }) {
     return { input: output / 2 };

@@ -14,7 +14,7 @@ export const buckDuty = defineFormula({
     input: { tex: 'V_{i}', dimension: 'voltage', meaning: 'input voltage', unit: 'V' },
   },
   compute({ output, input }) {
-    return output / input;
+    return input >= output ? output / input : Number.NaN;
   },
   validity: ['The input must lie above the output.'],
   source: cite(PUBLICATIONS.stBuckBoost, '1.4.3'),

@@ -16,7 +16,7 @@ export const buckInductance = defineFormula({
     ripple: { tex: '\\Delta I', dimension: 'current', meaning: 'ripple of the inductor current, peak to peak', unit: 'A' },
   },
   compute({ input, output, frequency, ripple }) {
-    return ((input - output) * output) / (input * frequency * ripple);
+    return input >= output ? ((input - output) * output) / (input * frequency * ripple) : Number.NaN;
   },
   turningPoints({ input }) {
     return { output: input / 2 };

@@ -16,7 +16,7 @@ export const buckInductorRipple = defineFormula({
     frequency: { tex: 'f', dimension: 'frequency', meaning: 'switching frequency', unit: 'kHz' },
   },
   compute({ input, output, inductance, frequency }) {
-    return ((input - output) * output) / (input * inductance * frequency);
+    return input >= output ? ((input - output) * output) / (input * inductance * frequency) : Number.NaN;
   },
   turningPoints({ input }) {
     return { output: input / 2 };

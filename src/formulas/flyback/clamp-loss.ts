@@ -17,7 +17,7 @@ export const clampLoss = defineFormula({
     reflected: { tex: 'V_{R}', dimension: 'voltage', meaning: 'reflected voltage', unit: 'V' },
   },
   compute({ frequency, leakage, peak, clamp, reflected }) {
-    return (0.5 * frequency * leakage * peak ** 2 * clamp) / (clamp - reflected);
+    return clamp > reflected ? (0.5 * frequency * leakage * peak ** 2 * clamp) / (clamp - reflected) : Number.NaN;
   },
   validity: ['The clamp must stand above the reflected voltage.'],
   source: cite(PUBLICATIONS.fairchildFlyback, 'eq. 26'),

@@ -16,12 +16,12 @@ export const flybackDcmOutputRipple = defineFormula({
     peak: { tex: '\\hat{I}_{s}', dimension: 'current', meaning: 'peak secondary current', unit: 'A' },
   },
   compute({ current, frequency, capacitance, peak }) {
-    return (current / (frequency * capacitance)) * (1 - current / peak) ** 2;
+    return current <= peak / 2 ? (current / (frequency * capacitance)) * (1 - current / peak) ** 2 : Number.NaN;
   },
   turningPoints({ peak }) {
     return { current: peak / 3 };
   },
-  validity: ['The series resistance is left out.'],
+  validity: ['The series resistance is left out.', 'The peak must be at least twice the output current.'],
   source: cite(PUBLICATIONS.maximFlyback, 'step 12'),
   examples: [
     {

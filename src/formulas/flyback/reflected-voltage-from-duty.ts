@@ -14,7 +14,7 @@ export const reflectedVoltageFromDuty = defineFormula({
     input: { tex: 'V_{\\mathrm{in}}', dimension: 'voltage', meaning: 'bulk voltage', unit: 'V' },
   },
   compute({ duty, input }) {
-    return (duty / (1 - duty)) * input;
+    return duty < 1 ? (duty / (1 - duty)) * input : Number.NaN;
   },
   validity: ['Continuous conduction.', 'The duty must be below 1.'],
   source: cite(PUBLICATIONS.fairchildFlyback, 'eq. 5'),

@@ -15,7 +15,7 @@ export const busRippleCurrent = defineFormula({
     bus: { tex: 'V_{o}', dimension: 'voltage', meaning: 'voltage of the bus', unit: 'V' },
   },
   compute({ power, rms, bus }) {
-    return power * Math.sqrt((8 * Math.SQRT2) / (3 * Math.PI * rms * bus) - 1 / bus ** 2);
+    return bus > Math.SQRT2 * rms ? power * Math.sqrt((8 * Math.SQRT2) / (3 * Math.PI * rms * bus) - 1 / bus ** 2) : Number.NaN;
   },
   turningPoints({ rms }) {
     return { bus: (3 * Math.PI * rms) / (4 * Math.SQRT2) };

@@ -15,7 +15,7 @@ export const pfcCcmDiodeRms = defineFormula({
     bus: { tex: 'V_{o}', dimension: 'voltage', meaning: 'voltage of the bus', unit: 'V' },
   },
   compute({ power, rms, bus }) {
-    return (power / rms) * Math.sqrt((8 * Math.SQRT2 * rms) / (3 * Math.PI * bus));
+    return bus > Math.SQRT2 * rms ? (power / rms) * Math.sqrt((8 * Math.SQRT2 * rms) / (3 * Math.PI * bus)) : Number.NaN;
   },
   validity: ['Continuous conduction, ripple left out.', 'The bus must lie above the crest of the mains.'],
   source: cite(PUBLICATIONS.infineonPfc, 'p. 15, eq. 33, its first term'),

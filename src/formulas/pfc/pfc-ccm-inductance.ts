@@ -17,7 +17,7 @@ export const pfcCcmInductance = defineFormula({
     frequency: { tex: 'f', dimension: 'frequency', meaning: 'switching frequency', unit: 'kHz' },
   },
   compute({ rms, bus, power, ripple, frequency }) {
-    return (rms ** 2 / (ripple * power * frequency)) * (1 - (Math.SQRT2 * rms) / bus);
+    return bus > Math.SQRT2 * rms ? (rms ** 2 / (ripple * power * frequency)) * (1 - (Math.SQRT2 * rms) / bus) : Number.NaN;
   },
   turningPoints({ bus }) {
     return { rms: (Math.SQRT2 * bus) / 3 };

@@ -15,7 +15,7 @@ export const pfcCrmDiodeRms = defineFormula({
     bus: { tex: 'V_{o}', dimension: 'voltage', meaning: 'voltage of the bus', unit: 'V' },
   },
   compute({ peak, rms, bus }) {
-    return peak * Math.sqrt((4 * Math.SQRT2 * rms) / (9 * Math.PI * bus));
+    return bus > Math.SQRT2 * rms ? peak * Math.sqrt((4 * Math.SQRT2 * rms) / (9 * Math.PI * bus)) : Number.NaN;
   },
   validity: ['Critical conduction.', 'The bus must lie above the crest of the mains.'],
   source: cite(PUBLICATIONS.texasTransitionPfcAnalysis, 'p. 12, eq. 5'),

@@ -16,7 +16,7 @@ export const pfcCrmInductance = defineFormula({
     frequency: { tex: 'f_{\\min}', dimension: 'frequency', meaning: 'lowest switching frequency at the crest', unit: 'kHz' },
   },
   compute({ rms, bus, power, frequency }) {
-    return (rms ** 2 * (bus - Math.SQRT2 * rms)) / (2 * power * frequency * bus);
+    return bus > Math.SQRT2 * rms ? (rms ** 2 * (bus - Math.SQRT2 * rms)) / (2 * power * frequency * bus) : Number.NaN;
   },
   turningPoints({ bus }) {
     return { rms: (Math.SQRT2 * bus) / 3 };

@@ -14,7 +14,7 @@ export const pfcDuty = defineFormula({
     bus: { tex: 'V_{o}', dimension: 'voltage', meaning: 'voltage of the bus', unit: 'V' },
   },
   compute({ rms, bus }) {
-    return (bus - Math.SQRT2 * rms) / bus;
+    return bus > Math.SQRT2 * rms ? (bus - Math.SQRT2 * rms) / bus : Number.NaN;
   },
   validity: ['The bus must lie above the crest of the mains.'],
   source: cite(PUBLICATIONS.texasTransitionPfc, 'p. 24, eq. 7'),

@@ -17,9 +17,7 @@ export const inputOverTurns = defineFormula({
     return input / turnsRatio;
   },
   validity: ['Leakage left out.', 'The turns ratio must be above zero.'],
-  remarks: [
-    'Both rectifiers of a forward converter block this, and so does the rectifier of an asymmetrical half-bridge flyback: its resonant capacitor takes from the input what the output adds (derived here, no worked example was found).',
-  ],
+  remarks: ['Both the rectifier and the free-wheeling diode of a forward converter block this.'],
   source: { title: 'Ideal transformer', section: 'ratio of voltages', standing: 'common practice' },
   examples: [{ source: workedWith('bc'), inputs: { input: '390 V', turnsRatio: '6.5' }, printed: '60.0 V', kind: 'independent' }],
 });
