@@ -3,6 +3,7 @@ import { scrollRegion } from './scroll-region.ts';
 import type { Entry, Port } from '../../entry/entry.ts';
 import type { Offer } from '../../usb-pd/offer.ts';
 import { fixedNumber } from './quantity.ts';
+import { offerFigures } from './offer-figures.ts';
 import { portAnchor } from './references.ts';
 
 /** A number without the zeros that say nothing: 3.3, 21, 2.25. */
@@ -10,8 +11,18 @@ function short(value: number): string {
   return String(Math.round(value * 1000) / 1000);
 }
 
-/** What each port offers, one column a port: fixed voltages in amperes, then the adjustable ranges as written by their limits. */
+/** What each port offers: a figure of amperes over volts a port, then the same numbers as a table, beside the figure where it is alone. */
 export function offersView(entry: Entry): string {
+  const table = offersTable(entry);
+  if (table === '') return '';
+  const figures = offerFigures(entry);
+  return figures.length === 1
+    ? `<div class="envelopes">${figures.join('')}<div>${table}</div></div>`
+    : `<div class="envelopes">${figures.join('')}</div>${table}`;
+}
+
+/** What each port offers, one column a port: fixed voltages in amperes, then the adjustable ranges as written by their limits. */
+function offersTable(entry: Entry): string {
   const ports = entry.ports.filter((port) => port.direction !== 'input' && port.offers.length > 0);
   if (ports.length === 0) return '';
   const heads = ports
