@@ -9,6 +9,7 @@ import { unified } from 'unified';
 import type { Root as Markup } from 'hast';
 import type { Root as Text } from 'mdast';
 import { ALLOWED_HTML } from './allowed-html.ts';
+import { quickParse } from './quick-parse.ts';
 
 // One tilde is a range or a wave sign in this trade ("100~240V~"), so only two strike text through; punctuation stays as typed.
 const reader = unified().use(remarkParse).use(remarkGfm, { singleTilde: false }).use(remarkDirective).freeze();
@@ -21,7 +22,7 @@ const writer = unified().use(rehypeStringify).freeze();
 
 /** Markdown to its syntax tree; offsets count from the start of `text`. */
 export function parseMarkdown(text: string): Text {
-  return reader.parse(text);
+  return quickParse(text, (whole) => reader.parse(whole));
 }
 
 /** Markdown tree to HTML tree; the author's HTML is still in it as raw text. */
