@@ -25,6 +25,11 @@ export function readAllocationKey(text: string): KeyReading {
     const words = wordsIn(text, /[^/]+/gu);
     return { ok: true, keys: words.map((word) => ({ groups: [[word]], ordered: false })) };
   }
+  const blank = /(?:^|[+(])\s*(?<plus>\+)|(?<last>\+)\s*(?:\)|$)/u.exec(text);
+  if (blank !== null) {
+    const plus = blank.groups?.['plus'] === undefined ? blank.index : blank.index + blank[0].length - 1;
+    return { ok: false, message: 'A port is missing beside this plus sign.', span: { start: plus, end: plus + 1 } };
+  }
   const ordered = /\bthen\b/u.test(text);
   const groups: PortWord[][] = [];
   for (const piece of text.matchAll(/\((?<inner>[^()]*)\)|(?<word>[^+()]+)|(?<stray>[()])/gu)) {

@@ -48,12 +48,8 @@ function readPowers(
   text: string,
   place: { readonly path: DataPath; readonly shift: number },
 ): readonly ReadPower[] | null {
-  const powers = [...text.matchAll(/[^+]+/gu)].map((piece): ReadPower | null => {
-    const lead = piece[0].length - piece[0].trimStart().length;
-    const { text: written, evidence } = splitEvidence(piece[0].trim());
-    const power = readPlain(context, written, 'power', place.path, place.shift + piece.index + lead);
-    return power === null ? null : { power, ...(evidence === null ? {} : { evidence }) };
-  });
+  const powers =
+    text.trim() === '' ? [] : piecesOf(text).map(({ piece, start }) => readPower(context, piece, place.path, place.shift + start));
   const read = powers.filter((power) => power !== null);
   if (read.length === powers.length && read.length > 0) return read;
   if (powers.length === 0)
@@ -61,6 +57,33 @@ function readPowers(
       readingFinding('unreadable-value', atValue(place.path), 'No power stands here.', { advice: 'Write one power a port: 65 W + 30 W.' }),
     );
   return null;
+}
+
+/** What stands between plus signs, blanks included, each with its place in the text. */
+function piecesOf(text: string): readonly { readonly piece: string; readonly start: number }[] {
+  let start = 0;
+  return text.split('+').map((whole) => {
+    const lead = whole.trim() === '' ? 0 : whole.length - whole.trimStart().length;
+    const found = { piece: whole.trim(), start: start + lead };
+    start += whole.length + 1;
+    return found;
+  });
+}
+
+function readPower(context: ReadingContext, piece: string, path: DataPath, start: number): ReadPower | null {
+  const { text, evidence } = splitEvidence(piece);
+  if (text === '') {
+    // The plus sign is what can be pointed at: nothing stands where the power should.
+    const span = { start: Math.max(0, start - 1), end: Math.max(1, start) };
+    context.findings.push(
+      readingFinding('unreadable-value', atValue(path, span), 'A power is missing beside this plus sign.', {
+        advice: 'Write one power a port: 65 W + 30 W.',
+      }),
+    );
+    return null;
+  }
+  const power = readPlain(context, text, 'power', path, start);
+  return power === null ? null : { power, ...(evidence === null ? {} : { evidence }) };
 }
 
 /** Ports in their order, with the one known pool that makes them as many groups as there are powers. */

@@ -1,0 +1,157 @@
+/// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
+import { readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Server } from 'node:http';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { buildSmallSite, pageSource, serveSite, type BuiltSite } from './built-site.ts';
+import { startChromium } from './chromium.ts';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const FOUR_PORTS = '/base/teardowns/ostlewick-lantern-140/planner/';
+
+let site: BuiltSite;
+let served: { origin: string; server: Server };
+const browser: Browser | null = await startChromium();
+
+beforeAll(async () => {
+  site = await buildSmallSite('/base/', ['ostlewick-lantern-140', 'tillmere-nub-20']);
+  served = await serveSite(site);
+});
+afterAll(async () => {
+  await browser?.close();
+  served.server.close();
+});
+
+async function opened(path: string, options: Parameters<Browser['newContext']>[0] = {}): Promise<Page> {
+  if (browser === null) throw new Error('no browser');
+  const page = await (await browser.newContext(options)).newPage();
+  await page.goto(served.origin + path);
+  return page;
+}
+
+/** Rows of the plan: port, device, watts, whether it is met. */
+async function plan(page: Page): Promise<string[]> {
+  return await page
+    .locator('[data-answer] table')
+    .first()
+    .locator('tbody tr')
+    .evaluateAll((rows) =>
+      rows.map((row) => [...row.children].map((cell) => (cell.firstChild?.textContent ?? '').replace(/\u00a0/g, ' ')).join(' | ')),
+    );
+}
+
+describe('the planner’s page as built', () => {
+  it('stands beside each teardown with two output ports or more, and is linked from it', () => {
+    expect(site.pages).toContain(FOUR_PORTS);
+    expect(site.pages).not.toContain('/base/teardowns/tillmere-nub-20/planner/');
+    expect(pageSource(site, '/base/teardowns/ostlewick-lantern-140/')).toContain(`<a href="${FOUR_PORTS}">open the planner</a>`);
+  });
+
+  it('answers for usual devices without script', () => {
+    const html = pageSource(site, FOUR_PORTS);
+    expect(html).toContain('needs met');
+    expect(html).toContain('Laptop, 65 W');
+    expect(html).toMatch(/<form hidden/);
+  });
+
+  it('weighs under 12 KB compressed, script and data together', () => {
+    const html = pageSource(site, FOUR_PORTS);
+    const scripts = readdirSync(join(site.folder, '_sheet')).filter((name) => name.endsWith('.js') && html.includes(name));
+    expect(scripts).toHaveLength(1);
+    const data = /data-layout="(?<json>[^"]*)"/.exec(html)?.groups?.['json'] ?? '';
+    expect(data.length).toBeGreaterThan(500);
+    const code = scripts.map((name) => readFileSync(join(site.folder, '_sheet', name), 'utf8')).join('');
+    expect(gzipSync(code).length + gzipSync(data).length).toBeLessThan(12_000);
+  });
+
+  it('leaves the teardown’s own page without a script but the scheme switch', () => {
+    const html = pageSource(site, '/base/teardowns/ostlewick-lantern-140/');
+    expect([...html.matchAll(/<script[^>]*src="([^"]+)"/g)].map((match) => match[1])).toEqual(['/base/scheme.js']);
+  });
+});
+
+describe.skipIf(browser === null)('the planner in a real browser', () => {
+  it('plans the devices of the address and keeps the address up to date', async () => {
+    const page = await opened(`${FOUR_PORTS}?devices=65W20V_30W15V`);
+    expect(await page.locator('.devices li').count()).toBe(2);
+    expect(await plan(page)).toEqual(['C1 | Laptop, 65 W | 65 W | 65 W, met', 'C2 | Tablet, 30 W | 30 W | 30 W, met']);
+    await page.locator('[data-kind]').nth(1).selectOption('laptop-100');
+    expect(new URL(page.url()).searchParams.get('devices')).toBe('65W20V_100W20V');
+    expect(await page.locator('[data-status]').textContent()).toMatch(/of 2 needs met/);
+    await page.reload();
+    expect(await page.locator('[data-kind]').nth(1).inputValue()).toBe('laptop-100');
+  });
+
+  it('works from the keyboard: add, name, remove, with the focus where the next key belongs', async () => {
+    const page = await opened(`${FOUR_PORTS}?devices=5W5V`);
+    await page.locator('[data-add]').focus();
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.matches('.devices li:nth-child(2) [data-kind]'))).toBe(true);
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Control+A');
+    await page.keyboard.type('18');
+    expect(new URL(page.url()).searchParams.get('devices')).toBe('5W5V_18W9V');
+    await page.locator('[data-remove]').nth(1).focus();
+    await page.keyboard.press('Enter');
+    expect(await page.locator('.devices li').count()).toBe(1);
+    expect(await page.evaluate(() => document.activeElement?.matches('[data-remove]'))).toBe(true);
+  });
+
+  it('says what in an address is no device, what has no power, and stops at six devices', async () => {
+    const page = await opened(`${FOUR_PORTS}?devices=65W20V_toaster_5W_5W_5W_5W_5W_9W`);
+    expect(await page.locator('.devices li').count()).toBe(6);
+    expect(await page.locator('[data-add]').isDisabled()).toBe(true);
+    expect(await page.locator('[data-answer]').textContent()).toContain('In the address but no device: toaster, 9W.');
+    await page.locator('[data-watts]').first().fill('-5');
+    expect(await page.locator('[data-answer]').textContent()).toContain('One device has no power between 1 and 240 W');
+    expect(await page.locator('[data-watts]').first().getAttribute('aria-invalid')).toBe('true');
+  });
+
+  it('says when no offer supplies a device’s voltage, and which sets are not known', async () => {
+    const page = await opened(`${FOUR_PORTS}?devices=100W36V_100W20V_65W20V`);
+    const answer = (await page.locator('[data-answer]').textContent()) ?? '';
+    expect(answer).toContain('no port meets it in full');
+    expect(answer).toContain('Not known, left out here: C1 + C3 + A1, C2 + C3 + A1');
+  });
+
+  it('keeps to the strict policy of the site', async () => {
+    const page = await opened('/base/');
+    const refused: string[] = [];
+    page.on('console', (message) => void (message.type() === 'error' ? refused.push(message.text()) : 0));
+    await page.goto(`${served.origin}${FOUR_PORTS}?devices=65W20V`);
+    expect(await page.locator('[data-answer] table').count()).toBe(1);
+    expect(refused).toEqual([]);
+  });
+
+  for (const scheme of ['light', 'dark'] as const) {
+    for (const width of [1280, 360]) {
+      it(`has no accessibility fault in the ${scheme === 'light' ? 'paper' : 'blueprint'} scheme at ${width} px and is no wider`, async () => {
+        const page = await opened(`${FOUR_PORTS}?devices=65W20V_65W20V_27W9VPPS`, {
+          viewport: { width, height: 900 },
+          colorScheme: scheme,
+          bypassCSP: true,
+        });
+        await page.evaluate(axeSource);
+        const faults = await page.evaluate(async () => {
+          // axe put itself there one line above.
+          const { axe } = globalThis as unknown as {
+            axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+          };
+          return (await axe.run()).violations.map(
+            (violation) =>
+              `${violation.id}: ${violation.nodes
+                .slice(0, 3)
+                .map(({ html }) => html.slice(0, 160))
+                .join(' | ')}`,
+          );
+        });
+        expect(faults).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      });
+    }
+  }
+});
