@@ -48,7 +48,8 @@ export function checkOutput(folder: string, base: string, slugs: readonly string
 
 // Tags of our own pages: values in quotes or bare; what stands in a comment, a script or a style is cut out before.
 const NO_MARKUP = /<!--[\s\S]*?-->|<(script|style)\b([^>]*)>[\s\S]*?<\/\1>/gi;
-const TAG = /<[a-zA-Z][^\s/>]*(?:"[^"]*"|'[^']*'|[^"'>])*>/g;
+const TAG = /<[a-zA-Z](?:[^"'>]+|"[^"]*"|'[^']*')*>/g;
+const NAMES_A_PLACE = /\s(?:id|href|src)/i;
 const ATTRIBUTE = /\s(id|href|src|srcset)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'>]+))/gi;
 
 function readPage(page: string, html: string): Page {
@@ -59,6 +60,7 @@ function readPage(page: string, html: string): Page {
   const faults: string[] = [];
   const links: string[] = [];
   for (const [tag] of markup.matchAll(TAG)) {
+    if (!NAMES_A_PLACE.test(tag)) continue;
     for (const [, name = '', double, single, bare] of tag.matchAll(ATTRIBUTE)) {
       const value = plainText(double ?? single ?? bare ?? '');
       if (name.toLowerCase() !== 'id')
@@ -67,10 +69,16 @@ function readPage(page: string, html: string): Page {
       else ids.add(value);
     }
   }
-  const body = /<body[^>]*>([\s\S]*)<\/body>/i.exec(markup)?.[1] ?? '';
   const isRedirect = /<meta[^>]+http-equiv=["']?refresh/i.test(markup);
-  if (!isRedirect && body.replace(/<[^>]*>/g, '').trim() === '') faults.push('The page has no body');
+  if (!isRedirect && !hasWords(markup)) faults.push('The page has no body');
   return { page, ids, faults, links };
+}
+
+/** Whether anything stands between the tags of the body. */
+function hasWords(markup: string): boolean {
+  const start = /<body[^>]*>/i.exec(markup);
+  const end = markup.lastIndexOf('</body>');
+  return start !== null && end !== -1 && />[^<]*[^<\s]/.test(markup.slice(start.index, end));
 }
 
 /** Null for a link that leads somewhere or to another host. */
