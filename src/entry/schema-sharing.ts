@@ -24,7 +24,7 @@ const ALLOCATIONS_SCHEMA = z
   ])
   .describe(
     'Power of each set of ports in use; or the printed lines as a list. ' +
-      'Example: { C1: 100 W, C1 + C2: 50 W + 50 W, C3 + A1: 15 W shared, C1 + (C2 + A1): 45 W + 15 W, C1 then C2: 65 W + 30 W }',
+      'Example: { C1: 100 W, C1 + C2: 50 W + 50 W, C3 + A1: 15 W shared, C1 + (C2 + A1): 45 W + 15 W, C1 then C2: 65 W + 30 W, C1 + A1: 65 W measured + 18 W printed }',
   );
 
 export const SHARING_SCHEMA = z

@@ -25,6 +25,8 @@ export function faultOfLink(
   const names =
     section === 'teardowns' ? pages.published : section === 'methods' ? pages.methods : section === 'rules' ? pages.rules : null;
   if (names === null) return broken(`${path}: the site has no such section`);
+  // Which sheets have a planner follows from their port shares; the check of the finished site sees to that.
+  if (section === 'teardowns' && names.has(name) && rest.join('/') === 'planner') return null;
   if (rest.length > 0) return broken(`${path}: nothing lies under a ${section.replace(/s$/, '')}; files beside an entry are not published`);
   if (name === '' || names.has(name)) return null;
   return broken(`${path}: there is no ${section.replace(/s$/, '')} "${name}"${didYouMean(name, names)}`);

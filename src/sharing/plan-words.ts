@@ -11,6 +11,8 @@ export interface PlanLine {
   /** "45 W", "–" where it gets nothing. */
   readonly power: string;
   readonly isMet: boolean;
+  /** What it needs: "65 W". */
+  readonly need: string;
   /** What to know about it; empty where there is nothing to say. */
   readonly remark: string;
 }
@@ -20,32 +22,36 @@ export function planLines(plan: Plan, devices: readonly Device[]): PlanLine[] {
   return plan.devices.map((planned, index) => {
     const device = devices[index];
     const name = device?.name ?? '';
+    const need = device === undefined ? '' : wattsInWords(device.need.watts);
     const { port, watts, isMet } = planned;
-    if (port === null) return { device: name, port: 'left out', power: '–', isMet: false, remark: '' };
+    if (port === null) return { device: name, port: 'left out', power: '–', isMet: false, need, remark: '' };
     return {
       device: name,
       port,
       power: watts > 0 ? wattsInWords(watts) : '–',
       isMet,
+      need,
       remark: device === undefined ? '' : remarkOn(planned, device, plan),
     };
   });
 }
 
-function remarkOn({ port, watts, isMet, supply }: PlannedDevice, { need }: Device, plan: Plan): string {
+function remarkOn({ port, watts, supply }: PlannedDevice, { need }: Device, plan: Plan): string {
   const pool = plan.row.shares.find(({ ports }) => ports.length > 1 && port !== null && ports.includes(port));
   const shared = pool === undefined ? '' : `${pool.ports.join(' and ')} share ${wattsInWords(pool.watts)}; this is the best division.`;
   const voltage = supply === null ? (need.volts === null ? '' : 'Voltages of this port are not listed.') : lackOf(supply);
-  const short = !isMet && voltage === '' ? `Of ${wattsInWords(need.watts)}.` : '';
   const volts = supply?.volts ?? null;
   const cable = volts === null || watts <= 0 ? null : cableFor(volts, watts / volts);
   const through = cable === null || cable.amps <= 3 ? '' : `Through ${cable.name}.`;
-  return [short, voltage, shared, through].filter((words) => words !== '').join(' ');
+  return [voltage, shared, through]
+    .filter((words) => words !== '')
+    .join(' ')
+    .replace(/(\d) (?=[AVW]\b)/gu, '$1\u00a0');
 }
 
 /** "No 20 V, falls to 15 V 45 W", where the offers and not the share are what is short. */
 function lackOf({ isMet, reason }: { readonly isMet: boolean; readonly reason: string }): string {
-  return isMet ? '' : `${reason.charAt(0).toUpperCase()}${reason.slice(1)} by its offers.`.replace(' W by', '\u00a0W by');
+  return isMet ? '' : `${reason.charAt(0).toUpperCase()}${reason.slice(1)} by its offers.`;
 }
 
 /** The plan in one sentence, the number first: "2 of 3 needs met, 83 W in all; the worst-off device gets 60 % of its need." */

@@ -81,8 +81,10 @@ function leading(plans: readonly Plan[], score: PlanScore, plan: () => Plan, com
   return difference > 0 ? [plan()] : difference < 0 ? plans : [...plans, plan()];
 }
 
+/** Equal plans in the order of the sets; those that give more devices the voltage that they ask for come first. */
 function inOrderOf(rows: readonly LayoutRow[], plans: readonly Plan[]): readonly Plan[] {
-  return plans.toSorted((one, other) => rows.indexOf(one.row) - rows.indexOf(other.row));
+  const amiss = (plan: Plan): number => plan.devices.filter(({ supply }) => supply !== null && !supply.isMet).length;
+  return plans.toSorted((one, other) => amiss(one) - amiss(other) || rows.indexOf(one.row) - rows.indexOf(other.row));
 }
 
 /** Whether the leading plans beat a score, so that nothing up to it needs to be looked at. */

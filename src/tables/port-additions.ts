@@ -17,6 +17,7 @@ function build({ derived }: TableInput): Table | null {
   if (steps.length === 0) return null;
   const falls = steps.filter(({ fall }) => fall > 0);
   const kept = steps.length - falls.length;
+  const decimals = falls.some(({ fall }) => Math.abs(fall - Math.round(fall)) > 0.04) ? 1 : 0;
   return {
     id: ID,
     title: TITLE,
@@ -29,7 +30,7 @@ function build({ derived }: TableInput): Table | null {
       numberColumn('after', 'After', 'W'),
       numberColumn('fall', 'By', 'W'),
     ],
-    groups: [plainGroup(falls.map(rowFor))],
+    groups: [plainGroup(falls.map((step) => rowFor(step, decimals)))],
     notes: [
       ...(falls.some(({ to }) => to.pool.length > 1)
         ? ['Where the power after it is shared, the fall is the least possible: the port may get less still.']
@@ -39,7 +40,7 @@ function build({ derived }: TableInput): Table | null {
   };
 }
 
-function rowFor(step: AddedDevice): Row {
+function rowFor(step: AddedDevice, decimals: number): Row {
   const { before, added, after, port, from, to } = step;
   const others = to.pool.filter((other) => other !== port);
   const order = after.order === null ? '' : `, ${after.order.join(' then ')}`;
@@ -51,7 +52,7 @@ function rowFor(step: AddedDevice): Row {
       { kind: 'text', text: port, mono: true },
       valueCell(from.power),
       { kind: 'value', value: to.power, ...(others.length === 0 ? {} : { suffix: `shared with ${others.join(', ')}` }) },
-      valueCell(applyFormula(powerDrop, { before: from.power, after: to.power })),
+      { kind: 'value', value: applyFormula(powerDrop, { before: from.power, after: to.power }), decimals },
     ],
   };
 }

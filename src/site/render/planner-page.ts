@@ -38,8 +38,8 @@ function usualSet(layout: PortLayout, devices: readonly Device[], address: strin
     .join('');
   if (plan === undefined) return `<li><h3>${link}</h3><div class="usual-plan">${notes}</div></li>`;
   const lines = planLines(plan, devices).map(
-    ({ device, port, power, isMet, remark }) =>
-      `<li><b class="mono">${escapeText(port)}</b><span>${escapeText(device)}</span><span class="q">${escapeText(power)}</span><span class="remark">${isMet ? '' : '<b>not met</b> '}${escapeText(remark)}</span></li>`,
+    ({ device, port, power, isMet, need, remark }) =>
+      `<li><b class="mono">${escapeText(port)}</b><span>${escapeText(device)}</span><span class="q">${escapeText(power)}</span><span class="remark">${isMet ? '' : `<b>not met</b>, of ${escapeText(need)}. `}${escapeText(remark)}</span></li>`,
   );
   const others = otherWays(planning.best);
   const equal =

@@ -17,6 +17,7 @@ import { fallsView, matrixKey, shareMatrixView } from './port-shares.ts';
 import { interruptionSentence } from './share-answers.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableView } from './table-view.ts';
+import { counted } from './words.ts';
 
 /** Rows of a table that the zone shows; the rest is in the table's file. */
 const MOST_ROWS = 16;
@@ -62,7 +63,7 @@ function underMatrix(table: Table): string {
     return { ...group, rows };
   });
   const all = table.groups.reduce((sum, group) => sum + group.rows.length, 0);
-  const more = all > MOST_ROWS ? [`${all - MOST_ROWS} smaller ones are not shown here.`] : [];
+  const more = all > MOST_ROWS ? [`${counted(all - MOST_ROWS, 'further row is', 'further rows are')} not shown.`] : [];
   return `<div class="under-matrix"><h3>${escapeText(table.title)}</h3><p class="note">${escapeText(table.caption)}</p>${tableView({ ...table, groups, notes: [...more, ...table.notes] })}</div>`;
 }
 

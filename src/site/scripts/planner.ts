@@ -181,12 +181,11 @@ function planTable(plan: Plan, devices: readonly Device[], title: string): HTMLE
   const head = table.createTHead().insertRow();
   for (const word of ['Port', 'Device', 'Gets', 'Of']) head.append(scoped(text('th', word), 'col'));
   const body = table.createTBody();
-  for (const [index, line] of planLines(plan, devices).entries()) {
+  for (const line of planLines(plan, devices)) {
     const row = body.insertRow();
     const device = text('td', line.device);
     if (line.remark !== '') device.append(text('span', line.remark));
-    const watts = devices[index]?.need.watts ?? 0;
-    const of = text('td', line.isMet ? `${watts}\u00a0W, met` : `${watts}\u00a0W, not met`);
+    const of = text('td', `${line.need}, ${line.isMet ? 'met' : 'not met'}`);
     row.append(scoped(text('th', line.port), 'row'), device, text('td', line.power), of);
   }
   return table;
