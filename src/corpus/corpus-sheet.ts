@@ -1,3 +1,5 @@
+import type { SheetTraits } from './sheet-traits.ts';
+
 /** One identified part as the corpus reads it: who made it, its number, and where it was found. */
 export interface CorpusPart {
   readonly maker: string | null;
@@ -46,4 +48,5 @@ export interface CorpusSheet {
   readonly formerAddresses: readonly string[];
   /** Bulk capacitance in microfarads, null where there is none or it is not known. */
   readonly bulkMicrofarads: number | null;
+  readonly traits: SheetTraits;
 }

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { Derived } from '../derived/derived.ts';
+import type { SheetTraits } from '../corpus/sheet-traits.ts';
 import type { Table } from '../tables/table.ts';
 
 /** One teardown ready for its page; written as `sheets/<slug>.json` in the prepared folder. */
@@ -62,6 +63,8 @@ export interface SheetSummary {
   readonly partMakers: readonly string[];
   readonly corrections: readonly Entry['corrections'][number][];
   readonly formerAddresses: readonly string[];
+  /** What it is compared with other sheets by. */
+  readonly traits: SheetTraits;
   readonly digest: string;
 }
 

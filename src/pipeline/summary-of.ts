@@ -1,3 +1,4 @@
+import { traitsOf } from '../corpus/traits-of.ts';
 import type { Entry, Part } from '../entry/entry.ts';
 import { portLayout } from '../sharing/port-layout.ts';
 import { isMissing, type Known } from '../values/value.ts';
@@ -36,6 +37,7 @@ export function summaryOf({ entry, derived, digest }: Pick<PreparedSheet, 'entry
     partMakers: [...new Set(entry.parts.map((part) => part.maker).filter((maker) => maker !== null))],
     corrections: entry.corrections,
     formerAddresses: entry.formerAddresses,
+    traits: traitsOf(entry, derived),
     digest,
   };
 }

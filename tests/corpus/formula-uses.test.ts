@@ -48,6 +48,7 @@ const derived: Derived = {
   input: { highLine: absent, peak, lowLine: absent, inputCurrent: absent },
   bulk: { references: [], capacitance: absent, voltage: absent, energy: absent, bleed: absent, timeToSafe: absent },
   shares: null,
+  path: null,
   topology: '',
   family: '',
   revision: 'A',

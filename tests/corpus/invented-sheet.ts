@@ -1,4 +1,5 @@
 import type { CorpusPart, CorpusSheet } from '../../src/corpus/corpus-sheet.ts';
+import type { SheetTraits } from '../../src/corpus/sheet-traits.ts';
 
 /** An invented sheet; what a test does not name has a plain value. */
 export function inventedSheet(given: Partial<CorpusSheet> & { readonly slug: string }): CorpusSheet {
@@ -25,6 +26,7 @@ export function inventedSheet(given: Partial<CorpusSheet> & { readonly slug: str
     parts: [],
     partMakers: [...new Set((given.parts ?? []).map((part) => part.maker).filter((maker) => maker !== null))],
     formerAddresses: [],
+    traits: inventedTraits({}),
     ...given,
   };
 }
@@ -32,4 +34,22 @@ export function inventedSheet(given: Partial<CorpusSheet> & { readonly slug: str
 /** An invented part; its role is a controller unless the test names another. */
 export function inventedPart(given: Partial<CorpusPart> & { readonly number: string }): CorpusPart {
   return { maker: 'Ostrel', role: 'controller', stage: 'main', references: ['U1'], rating: null, ...given };
+}
+
+/** Invented traits: a cased device of which nothing else is known. */
+export function inventedTraits(given: Partial<SheetTraits>): SheetTraits {
+  return {
+    basis: 'cased',
+    massGrams: null,
+    wattsPerKilogram: null,
+    efficiency: null,
+    stress: [],
+    isolated: true,
+    rectification: 'not known',
+    fanOut: [],
+    ports: [],
+    sharing: [],
+    values: [],
+    ...given,
+  };
 }

@@ -1,7 +1,8 @@
 import { escapeText } from '../../figures/markup.ts';
 import { stageOf } from '../../stages/index.ts';
 import type { PreparedSheet, SiteSettings } from '../../pipeline/prepared.ts';
-import type { EfficiencyPoint, Entry } from '../../entry/entry.ts';
+import type { Entry } from '../../entry/entry.ts';
+import { tellingEfficiency } from '../../derived/telling-efficiency.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { quantity, type Showing } from './quantity.ts';
 import { workingAnchor } from './references.ts';
@@ -107,7 +108,7 @@ function sizeFields({ entry, derived }: PreparedSheet): readonly Field[] {
 
 function measuredFields({ entry }: PreparedSheet, rank: Rank | null): readonly Field[] {
   const standby = entry.measurements.find((point) => point.subject === 'standby');
-  const best = telling(entry.efficiency);
+  const best = tellingEfficiency(entry.efficiency);
   const line = best?.line?.quantity.written;
   const label = `${best?.statistic === 'average' ? 'Mean efficiency' : 'Efficiency'}${line === undefined ? '' : `, ${line}`}`;
   const at = standby?.conditions['line'];
@@ -128,19 +129,6 @@ function measuredFields({ entry }: PreparedSheet, rank: Rank | null): readonly F
       last: true,
     },
   ];
-}
-
-/** The efficiency that the title block shows: a stated mean, else the point with the most power, at 230 V where it was measured there. */
-function telling(points: readonly EfficiencyPoint[]): EfficiencyPoint | null {
-  const known = points.filter((point) => point.efficiency !== null && point.of === null);
-  const means = known.filter((point) => point.statistic === 'average');
-  const at230 = (list: readonly EfficiencyPoint[]): readonly EfficiencyPoint[] => (list.some(isAt230) ? list.filter(isAt230) : list);
-  const power = (point: EfficiencyPoint): number => point.input?.quantity.nominal ?? 0;
-  return at230(means)[0] ?? [...at230(known)].sort((one, other) => power(other) - power(one))[0] ?? null;
-}
-
-function isAt230(point: EfficiencyPoint): boolean {
-  return point.line?.quantity.nominal === 230;
 }
 
 function issueFields({ entry, derived }: PreparedSheet, site: SiteSettings): readonly Field[] {
