@@ -40,6 +40,10 @@ import { safeAsVerdict } from './safe-as-verdict.ts';
 import { sameSetTwice } from './same-set-twice.ts';
 import { screwdriverDischarge } from './screwdriver-discharge.ts';
 import { shareBetweenSteps } from './share-between-steps.ts';
+import { cableEndVoltage } from './cable-end-voltage.ts';
+import { currentWithoutCable } from './current-without-cable.ts';
+import { usbPdWithoutList } from './usb-pd-without-list.ts';
+import { dataLineProtocol } from './data-line-protocol.ts';
 import { firstOffer } from './first-offer.ts';
 import { offerOrder } from './offer-order.ts';
 import { offerTwice } from './offer-twice.ts';
@@ -88,6 +92,10 @@ const ON_ENTRIES: readonly Check[] = [
   cableOfOffers,
   offerFlags,
   plainOutputs,
+  cableEndVoltage,
+  currentWithoutCable,
+  usbPdWithoutList,
+  dataLineProtocol,
   ratedPowerSteps,
   nameplateInputPlausible,
   capacityAgrees,

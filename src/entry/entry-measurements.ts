@@ -1,5 +1,15 @@
 import type { DataPath } from '../diagnostics/finding.ts';
+import type { Quantity } from '../units/quantity.ts';
 import type { Fact } from './entry-facts.ts';
+
+/** A cable as the author describes it: "1 m AWG 20, marked 5 A". What the words leave open is null. */
+export interface CableUsed {
+  readonly written: string;
+  readonly length: Quantity<'length'> | null;
+  /** American wire gauge of the supply conductors. */
+  readonly gauge: number | null;
+  readonly path: DataPath;
+}
 
 /** One measured point of efficiency, as people have it. */
 export interface EfficiencyPoint {
@@ -18,6 +28,8 @@ export interface EfficiencyPoint {
   readonly input: Fact<'power'> | null;
   readonly efficiency: Fact<'ratio'> | null;
   readonly place: 'board' | 'connector' | 'cable end' | null;
+  /** Cable between port and load, where one was used. */
+  readonly cable: CableUsed | null;
   readonly method: string | null;
   readonly instrument: string | null;
   readonly ambient: Fact<'temperature'> | null;

@@ -2,6 +2,7 @@ import type { DataPath } from '../diagnostics/finding.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { readQuantity } from '../units/read-quantity.ts';
 import type { EfficiencyPoint, EntryEvidence, Fact } from './entry.ts';
+import { readCable } from './read-cable.ts';
 import { listed, readAnyFact, readFact, type ReadingContext, readRatingFact, written } from './reading-context.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
 import type { EntrySource } from './schema.ts';
@@ -45,6 +46,7 @@ function readRun(context: ReadingContext, run: Run, path: DataPath, portOf: Port
     line: readLine(context, run.line, [...path, 'line'], evidence),
     output: readFact(context, written(run.output, [...path, 'output'], evidence), 'voltage'),
     place: run.at ?? null,
+    cable: readCable(run.cable, [...path, 'cable']),
     method: run.method ?? null,
     instrument: run.instrument ?? null,
     ambient: readFact(context, written(run.ambient, [...path, 'ambient'], evidence), 'temperature'),

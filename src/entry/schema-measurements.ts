@@ -17,6 +17,7 @@ const CONDITIONS = {
 const EFFICIENCY_RUN_SCHEMA = z
   .strictObject({
     ...CONDITIONS,
+    cable: words('Cable between port and load: length and gauge give its drop.', '1 m AWG 20', '2 m, marked 5 A').optional(),
     of: words('Stage it belongs to, where it is not the whole device.', 'pfc').optional(),
     points: z
       .record(z.string().min(1), z.string().min(1))

@@ -1,4 +1,7 @@
 import type { Formula } from '../values/formula.ts';
+import { cableLoopResistance } from './cable/cable-loop-resistance.ts';
+import { cableVoltageDrop } from './cable/cable-voltage-drop.ts';
+import { lowestCableEndVoltage } from './cable/lowest-cable-end-voltage.ts';
 import { activeClampCapacitance } from './active-clamp/active-clamp-capacitance.ts';
 import { activeClampInductance } from './active-clamp/active-clamp-inductance.ts';
 import { activeClampLargestRatio } from './active-clamp/active-clamp-largest-ratio.ts';
@@ -430,6 +433,9 @@ export const FORMULAS: readonly Formula[] = [
   gaugeArea,
   traceWidth,
   wireResistance,
+  cableLoopResistance,
+  cableVoltageDrop,
+  lowestCableEndVoltage,
 ];
 
 /** The formula with this id, which an origin or a page address names; null where there is none. */

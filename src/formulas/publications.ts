@@ -138,6 +138,12 @@ export const PUBLICATIONS = {
   elementaryGeometry: { title: 'Elementary geometry', standing: 'common practice' },
 } as const satisfies Record<string, Publication>;
 
+/** An open data set of cable drops by gauge, length and current. */
+export const CABLE_DROP_DATA = {
+  title: 'Open data set of USB cable voltage drop (beniceco/usb-cable-voltage-drop)',
+  standing: 'read',
+} as const satisfies Publication;
+
 /** Where an independent figure comes from that nobody published: worked apart from this program. */
 export function workedWith(tool: string): Source {
   return { title: `Worked apart from this program with ${tool}`, section: 'no published example found', standing: 'secondary' };
