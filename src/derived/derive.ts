@@ -5,6 +5,7 @@ import type { Derived } from './derived.ts';
 import { familyId } from './family-id.ts';
 import { inputFigures } from './input-figures.ts';
 import { namedValues } from './named-values.ts';
+import { powerPath } from './power-path/power-path-of.ts';
 import { ratedPower } from './rated-power.ts';
 import { revisionLetter } from './revision-letter.ts';
 import { sizeFigures } from './size-figures.ts';
@@ -24,6 +25,7 @@ export function derive(entry: Entry): Derived {
     input,
     bulk,
     shares,
+    path: powerPath(entry, shares, power),
     stress: stressRows(entry, input, bulk),
     topology: topologyWords(entry),
     family: familyId(entry),

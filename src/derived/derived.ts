@@ -1,5 +1,6 @@
 import type { Known } from '../values/value.ts';
 import type { ShareMatrix } from '../sharing/share-matrix.ts';
+import type { PowerPath } from './power-path/power-path.ts';
 
 /** Volume and what follows from it; the basis says what is inside the volume. */
 export interface SizeFigures {
@@ -60,6 +61,8 @@ export interface Derived {
   readonly input: InputFigures;
   readonly bulk: BulkFigures;
   readonly shares: ShareMatrix | null;
+  /** The way of the power from the supply to the ports; null where no stage is described. */
+  readonly path: PowerPath | null;
   readonly stress: readonly StressRow[];
   /** Stages in the order power flows, in words: "bridge · boost PFC · LLC half bridge · 3 × buck". */
   readonly topology: string;

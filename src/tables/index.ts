@@ -11,6 +11,7 @@ import { portFalls } from './port-falls.ts';
 import { portShare } from './port-share.ts';
 import { portSteps } from './port-steps.ts';
 import { sharedLoad } from './shared-load.ts';
+import { powerPathTable } from './power-path.ts';
 import { size } from './size.ts';
 import { storedEnergy } from './stored-energy.ts';
 import { stress } from './stress.ts';
@@ -25,6 +26,7 @@ export const TABLES: readonly TableDeclaration[] = [
   portSteps,
   sharedLoad,
   offers,
+  powerPathTable,
   size,
   input,
   storedEnergy,

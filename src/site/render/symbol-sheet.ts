@@ -8,4 +8,6 @@ export function symbolSheet(glyphs: Iterable<string>): string {
 
 const HATCHINGS =
   '<pattern id="h45" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hline" d="M.5 0v7"/></pattern>' +
-  '<pattern id="h135" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(135)"><path class="hline" d="M.5 0v7"/></pattern>';
+  '<pattern id="h135" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(135)"><path class="hline" d="M.5 0v7"/></pattern>' +
+  '<pattern id="primary-hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="side-line" d="M.5 0v7"/></pattern>' +
+  '<pattern id="secondary-hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(135)"><path class="side-line" d="M.5 0v7"/></pattern>';

@@ -83,6 +83,7 @@ function figureZones(sheet: PreparedSheet, around: TeardownSurroundings): readon
   const placed = (id: string): boolean => sheet.placed.includes(id);
   const offers = offersView(entry);
   return [
+    powerPathZone(sheet),
     shareZone(sheet),
     offers === '' || placed('offers') ? null : { title: 'Offers', layout: 'side', side: offersSide(entry), matter: offers },
     derived.stress.length === 0 || placed('stress')

@@ -1,0 +1,47 @@
+import type { EfficiencyPoint, Entry } from '../../entry/entry.ts';
+import { electricPower } from '../../formulas/energy/electric-power.ts';
+import { inputPower } from '../../formulas/mains/input-power.ts';
+import { applyFormula } from '../../values/apply-formula.ts';
+import { missing } from '../../values/missing.ts';
+import { isMissing, type Known, type Value } from '../../values/value.ts';
+import { factValue } from '../fact-value.ts';
+
+/** One measured load point with its powers: a device or a stage at one line and one output. */
+export interface MeasuredLoad {
+  readonly point: EfficiencyPoint;
+  readonly input: Value<'power'>;
+  readonly output: Value<'power'>;
+  readonly efficiency: Known<'ratio'>;
+}
+
+/** Every load point whose input and output power are measured or follow from what is. */
+export function measuredLoads(entry: Entry, of: string | null): readonly MeasuredLoad[] {
+  return entry.efficiency.flatMap((point) => {
+    if (point.statistic !== 'point' || point.of !== of) return [];
+    const output = outputOf(point);
+    const efficiency = point.efficiency === null ? missing('efficiency not given') : factValue(point.efficiency);
+    const input = point.input === null ? applyFormula(inputPower, { power: output, efficiency }) : factValue(point.input);
+    return isMissing(input) || isMissing(output) || input.nominal < output.nominal ? [] : [{ point, input, output, efficiency }];
+  });
+}
+
+/** The load whose output is nearest to a power. */
+export function nearestLoad(loads: readonly MeasuredLoad[], watts: number): MeasuredLoad | null {
+  const away = (load: MeasuredLoad): number => Math.abs(Math.log(Math.max(load.output.nominal, 1e-9) / Math.max(watts, 1e-9)));
+  return loads.reduce<MeasuredLoad | null>((best, load) => (best === null || away(load) < away(best) ? load : best), null);
+}
+
+/** "15.00 V 2 A", as written. */
+export function loadWords({ point }: MeasuredLoad): string | null {
+  const volts = (point.measuredOutput ?? point.output)?.quantity.written;
+  const amps = (point.current ?? point.load)?.quantity.written;
+  return volts === undefined || amps === undefined ? null : `${volts} ${amps}`;
+}
+
+function outputOf(point: EfficiencyPoint): Known<'power'> {
+  const { load } = point;
+  if (load?.quantity.dimension === 'power') return factValue({ ...load, quantity: load.quantity });
+  const volts = point.measuredOutput ?? point.output;
+  if (volts === null || point.current === null) return missing('output power not given');
+  return applyFormula(electricPower, { voltage: factValue(volts), current: factValue(point.current) });
+}

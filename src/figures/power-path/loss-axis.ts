@@ -1,0 +1,92 @@
+import type { PowerPath } from '../../derived/power-path/power-path.ts';
+import { escapeText, px } from '../markup.ts';
+import { drawnLosses, lossScale, lossWords } from './losses.ts';
+import type { PathNode } from './path-nodes.ts';
+import { blockHeight, busPlace, SHEET, type Placed } from './place-across.ts';
+
+/** Steps of the axis, in watts. */
+const TICKS: readonly number[] = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50];
+
+/** Losses on their own axis, each under its stage and joined by dots; branches side by side with their names. */
+export function lossAxis(
+  path: PowerPath,
+  placed: ReadonlyMap<PathNode, Placed>,
+  scale: number,
+  y: number,
+): { readonly svg: string; readonly height: number } {
+  const losses = drawnLosses(path);
+  if (losses.length === 0) return { svg: '', height: 0 };
+  const times = lossScale(losses, scale, 64);
+  const perWatt = scale * times;
+  const spots = lossSpots(
+    losses.map(({ stage }) => stage),
+    placed,
+    scale,
+  );
+  const bars = losses.map(({ watts: lost }, index) => {
+    const spot = spots[index];
+    if (spot === undefined) return '';
+    const dots = spot.from === null ? '' : `<path class="leaving" d="M${px(spot.x)} ${px(spot.from)}V${px(y + 22)}"/>`;
+    const name = spot.name === null ? '' : `<text x="${px(spot.x + 15)}" y="${px(y + 15)}">${escapeText(spot.name)}</text>`;
+    return `${dots}${name}<rect class="b" x="${px(spot.x - 9)}" y="${px(y + 22)}" width="18" height="${px(lost * perWatt)}"/><text class="num" x="${px(spot.x + 15)}" y="${px(y + 38)}">${path.basis === 'by efficiency' ? '≈ ' : ''}${lost.toFixed(1)}</text>`;
+  });
+  const step = TICKS.find((one) => one * perWatt >= 18) ?? 100;
+  const deepest = Math.max(step, ...losses.map(({ watts: lost }) => lost)) * perWatt;
+  const axis = `<path class="med" d="M${SHEET.start} ${px(y + 22)}H${SHEET.tips + 14}M${SHEET.start} ${px(y + 22)}V${px(y + 22 + deepest)}"/>${ticks(perWatt, step, deepest, y + 22)}`;
+  const height = 22 + Math.max(deepest, 24) + 26;
+  return {
+    svg: `${axis}${bars.join('')}<text class="end" x="${SHEET.tips + 14}" y="${px(y + height - 6)}">${escapeText(lossWords(losses, times, path))}</text>`,
+    height,
+  };
+}
+
+function ticks(perWatt: number, step: number, deepest: number, y: number): string {
+  const count = Math.floor(deepest / (step * perWatt) + 1e-9);
+  return Array.from({ length: count + 1 }, (_, index) => {
+    const value = index * step;
+    const at = y + value * perWatt;
+    const unit = index === count ? ' W' : '';
+    return `<path class="thin" d="M${SHEET.start} ${px(at)}h-5"/><text class="end mono-note" x="${SHEET.start - 9}" y="${px(at + 4.5)}">${Number(value.toFixed(1))}${unit}</text>`;
+  }).join('');
+}
+
+interface LossSpot {
+  readonly x: number;
+  /** Where the dotted line starts; null where the bar stands beside its column with its name. */
+  readonly from: number | null;
+  /** Word above the bar, where it does not stand under its own stage. */
+  readonly name: string | null;
+}
+
+/** Each stage over its own bar; stages of one column in a row with their names; what is not split under the place where the band narrows. */
+function lossSpots(stages: readonly (string | null)[], placed: ReadonlyMap<PathNode, Placed>, scale: number): readonly LossSpot[] {
+  const blocks = [...placed.values()].filter(({ node }) => node.block !== null);
+  const ofStage = (stage: string | null): Placed | undefined => blocks.find(({ node }) => node.block?.stage === stage);
+  const columns = stages.flatMap((stage) => ofStage(stage)?.x ?? []);
+  let beside = Math.max(SHEET.start, ...blocks.map(({ x }) => x)) - 90;
+  return stages.map((stage) => {
+    if (stage === null) return narrowing(placed, scale);
+    const place = ofStage(stage);
+    if (place !== undefined && columns.filter((x) => x === place.x).length === 1)
+      return { x: place.x, from: below(place, scale), name: null };
+    beside += 90;
+    return { x: Math.min(SHEET.tips - 40, beside), from: null, name: stage };
+  });
+}
+
+/** Where the band narrows to what comes out: at the first bus line, else behind the last block. */
+function narrowing(placed: ReadonlyMap<PathNode, Placed>, scale: number): LossSpot {
+  const name = 'all stages';
+  for (const place of placed.values()) {
+    if (place.node.children.length < 2) continue;
+    const next = place.node.children.flatMap((child) => placed.get(child) ?? []);
+    return { x: busPlace(place.x + SHEET.block / 2, next), from: place.y + blockHeight(place.node, scale) / 2 + 4, name };
+  }
+  const last = [...placed.values()].filter(({ node }) => node.block !== null).sort((one, other) => other.x - one.x)[0];
+  return last === undefined ? { x: SHEET.start + 60, from: null, name } : { x: last.x, from: below(last, scale), name };
+}
+
+/** Below a block and the references under it. */
+function below({ node, y }: Placed, scale: number): number {
+  return y + blockHeight(node, scale) / 2 + 38;
+}

@@ -1,0 +1,72 @@
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { PowerPath } from '../../src/derived/power-path/power-path.ts';
+import { isMissing, type Known } from '../../src/values/value.ts';
+import { bySlug, entriesIn } from '../demo/entries-in.ts';
+
+const ENTRIES = entriesIn(join(import.meta.dirname, '../../demo/teardowns'));
+
+function pathOf(slug: string): PowerPath {
+  const { path } = bySlug(ENTRIES, slug).derived;
+  if (path === null) throw new Error(`${slug} has no stages`);
+  return path;
+}
+
+function watts(power: Known<'power'>): string {
+  return isMissing(power) ? 'missing' : power.nominal.toFixed(1);
+}
+
+function totals({ input, output, loss, basis }: PowerPath): readonly string[] {
+  return [watts(input), watts(output), watts(loss), basis];
+}
+
+describe('where the power goes', () => {
+  it('takes the measured full-load point of a single port', () => {
+    expect(totals(pathOf('yarrowdene-stub-30'))).toEqual(['32.8', '30.0', '2.8', 'measured']);
+    expect(pathOf('yarrowdene-stub-30').outlets[0]?.note).toBe('15.00 V 2 A');
+  });
+
+  it('adds what was measured one port at a time where each port has a converter of its own: 69.00 W + 28.57 W', () => {
+    const path = pathOf('wendlestone-fairlead-92');
+    expect(totals(path)).toEqual(['97.6', '92.0', '5.6', 'one port at a time']);
+    expect(path.blocks.map(({ stage, loss }) => [stage, watts(loss)])).toEqual([
+      ['plug', 'missing'],
+      ['out C1', '4.0'],
+      ['out C2', '1.6'],
+    ]);
+  });
+
+  it('never adds up ports measured alone behind a common converter, but says which efficiency it takes', () => {
+    const path = pathOf('marlhythe-causeway-100');
+    expect(path.basis).toBe('by efficiency');
+    expect(path.notes[0]).toContain('93.0 % measured with C1 alone at 75.1 W');
+  });
+
+  it('hangs stages that each feed ports side by side on the last common one', () => {
+    expect(pathOf('marlhythe-causeway-100').blocks.map(({ stage, from, side }) => [stage, from, side])).toEqual([
+      ['input', null, 'primary'],
+      ['bridge', 'input', 'primary'],
+      ['pfc', 'bridge', 'primary'],
+      ['main', 'pfc', 'barrier'],
+      ['out C1', 'main', 'secondary'],
+      ['out C2', 'main', 'secondary'],
+      ['out C3', 'main', 'secondary'],
+    ]);
+  });
+
+  it('begins at the cells of a power bank', () => {
+    const path = pathOf('crossgarth-bothy-45');
+    expect(path.source.kind).toBe('battery');
+    expect(path.blocks.map(({ side }) => side)).toEqual(['none', 'none']);
+    expect(watts(path.blocks[1]?.input ?? path.input)).toBe(watts(path.input));
+  });
+
+  it.each(ENTRIES.map(({ slug }) => slug))('%s: what goes in less what comes out is the loss, and outlets add up to the output', (slug) => {
+    const { input, output, loss, outlets } = pathOf(slug);
+    if (isMissing(input) || isMissing(output) || isMissing(loss)) throw new Error(`${slug}: a power is missing`);
+    expect(Math.abs(input.nominal - output.nominal - loss.nominal)).toBeLessThan(1e-9);
+    const sum = outlets.reduce((all, { power }) => all + (isMissing(power) ? 0 : power.nominal), 0);
+    expect(Math.abs(sum - output.nominal)).toBeLessThan(1e-9);
+    expect(loss.nominal).toBeGreaterThan(0);
+  });
+});
