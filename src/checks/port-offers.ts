@@ -12,7 +12,7 @@ export function offerFindings(rule: Rule, judge: OfferRule, { entry }: CheckInpu
 }
 
 /** A port as the rules see it. */
-export function portOffers(port: Port): PortOffers {
+function portOffers(port: Port): PortOffers {
   const { quantity } = port.power ?? { quantity: null };
   const rated =
     quantity === null

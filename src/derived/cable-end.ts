@@ -9,7 +9,7 @@ import { missing } from '../values/missing.ts';
 import type { Known } from '../values/value.ts';
 
 /** What a cable of known length and gauge takes at this current; missing where either is not written. */
-export function cableDrop(cable: CableUsed, current: Known<'current'>): Known<'voltage'> {
+function cableDrop(cable: CableUsed, current: Known<'current'>): Known<'voltage'> {
   const { length, gauge } = cable;
   const at = cable.path.join('.');
   if (length === null || gauge === null) return missing('length and gauge of the cable are not both written', [at]);

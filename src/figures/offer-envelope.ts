@@ -40,7 +40,8 @@ function fieldMarkup(offer: OfferBody, place: EnvelopePlace): string {
   const [first] = edge;
   const last = edge.at(-1);
   if (first === undefined || last === undefined) return '';
-  const outline = line()([[first[0], 0], ...edge, [last[0], 0]].map(([volts, amps]) => onPlace(place, volts ?? 0, amps ?? 0)));
+  const corners: Edge = [[first[0], 0], ...edge, [last[0], 0]];
+  const outline = line()(corners.map(([volts, amps]) => onPlace(place, volts, amps)));
   return `<path class="${offer.kind === 'PPS' || offer.kind === 'variable' ? 'field' : 'field across'}" d="${outline ?? ''}"/>`;
 }
 

@@ -1,7 +1,7 @@
 import { usbPd } from './usb-pd.ts';
 
 /** A fixed voltage that a source must offer once its rated power is above a limit. */
-export interface FixedSupply {
+interface FixedSupply {
   /** Watts; the voltage belongs to ratings above this. */
   readonly above: number;
   readonly volts: number;
@@ -10,7 +10,7 @@ export interface FixedSupply {
 }
 
 /** Fixed supplies to 100 W. The highest of them carries rated power over voltage, those below at least 3 A. */
-export const SPR_FIXED_SUPPLIES: readonly FixedSupply[] = [
+const SPR_FIXED_SUPPLIES: readonly FixedSupply[] = [
   { above: 0, volts: 5, upTo: 15 },
   { above: 15, volts: 9, upTo: 27 },
   { above: 27, volts: 15, upTo: 45 },
@@ -18,7 +18,7 @@ export const SPR_FIXED_SUPPLIES: readonly FixedSupply[] = [
 ];
 
 /** Fixed supplies above 100 W, on top of the others. The highest carries rated power over voltage, those below and 20 V carry 5 A. */
-export const EPR_FIXED_SUPPLIES: readonly FixedSupply[] = [
+const EPR_FIXED_SUPPLIES: readonly FixedSupply[] = [
   { above: 100, volts: 28, upTo: 140 },
   { above: 140, volts: 36, upTo: 180 },
   { above: 180, volts: 48, upTo: 240 },
@@ -27,10 +27,10 @@ export const EPR_FIXED_SUPPLIES: readonly FixedSupply[] = [
 export const FIXED_SUPPLIES = { source: usbPd('10.2.2, Table 10.2, and Table 10.12') } as const;
 
 /** Current of the lower voltages of a source to 100 W. */
-export const LOWER_VOLTAGE_AMPS = 3;
+const LOWER_VOLTAGE_AMPS = 3;
 
 /** Largest current of any object. */
-export const MOST_AMPS = 5;
+const MOST_AMPS = 5;
 
 /** Optional fixed voltages end here, and a source above 100 W may have none. Editions before it allowed others, 12 V among them. */
 export const OPTIONAL_VOLTS = { most: 9, source: usbPd('10.2.3.1') } as const;

@@ -53,9 +53,15 @@ function rowOf(point: EfficiencyPoint, index: number): Row {
       loadCell(point),
       factCell(point.input),
       factCell(point.efficiency),
-      words(point.place, 'place not given'),
+      words(placeWords(point), 'place not given'),
     ],
   };
+}
+
+/** "cable end, 1 m AWG 20". */
+function placeWords(point: EfficiencyPoint): string | null {
+  const said = [point.place, point.cable?.written ?? null].filter((piece) => piece !== null);
+  return said.length === 0 ? null : said.join(', ');
 }
 
 function loadCell(point: EfficiencyPoint): Cell {

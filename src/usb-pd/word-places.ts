@@ -11,13 +11,13 @@ export interface PlacedWord {
 }
 
 /** Objects of EPR stand from this place on; the seven before it are those of SPR, filled up with zero words. USB PD R3.2 V1.1, 6.5.15.1. */
-export const FIRST_EPR_PLACE = 8;
+const FIRST_EPR_PLACE = 8;
 
 /** Highest voltage of a fixed supply outside EPR, in millivolts. */
 const SPR_TOP_mV = 20_000;
 
 /** Whether an object belongs to the part of a message from position 8 on. */
-export function isEprObject(object: PowerDataObject): boolean {
+function isEprObject(object: PowerDataObject): boolean {
   return object.kind === 'eprAvs' || (object.kind === 'fixed' && object.voltage_mV > SPR_TOP_mV);
 }
 

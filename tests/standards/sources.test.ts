@@ -7,6 +7,24 @@ import { SAFETY_CAPACITOR_CLASSES } from '../../src/standards/safety-capacitors.
 import { SAFE_VOLTAGE, STORED_ENERGY_LINES } from '../../src/standards/stored-energy-cautions.ts';
 import { TOUCH_CURRENT_LIMITS } from '../../src/standards/touch-current.ts';
 import { DISCHARGE_RULES, ES1_CAPACITOR_VOLTAGES } from '../../src/standards/x-capacitor-discharge.ts';
+import { BC12, CABLE_CURRENT, CABLE_DROP, EPR_CABLE, SOURCE_VOLTAGE, TYPE_C_CURRENTS } from '../../src/standards/usb-output-limits.ts';
+import {
+  EPR_AVS,
+  LEAST_PPS_AMPS,
+  OLDER_PPS_RANGES,
+  PPS_CURRENTS,
+  PPS_RANGES,
+  SPR_AVS,
+} from '../../src/standards/usb-pd-adjustable-supplies.ts';
+import { FIXED_ROUNDING, FIXED_SUPPLIES, OPTIONAL_VOLTS } from '../../src/standards/usb-pd-fixed-supplies.ts';
+import {
+  EPR_CAPABLE_BIT,
+  FIRST_OBJECT_FLAGS,
+  NO_TWINS,
+  OBJECT_COUNTS,
+  OBJECT_ORDER,
+  RATED_POWER_STEPS,
+} from '../../src/standards/usb-pd-message.ts';
 import type { Source } from '../../src/values/value.ts';
 
 const SOURCES: readonly Source[] = [
@@ -21,6 +39,10 @@ const SOURCES: readonly Source[] = [
   ...TOUCH_CURRENT_LIMITS,
   ...DISCHARGE_RULES,
   ES1_CAPACITOR_VOLTAGES,
+  ...[BC12, CABLE_CURRENT, CABLE_DROP, EPR_CABLE, SOURCE_VOLTAGE, TYPE_C_CURRENTS],
+  ...[EPR_AVS, LEAST_PPS_AMPS, OLDER_PPS_RANGES, PPS_CURRENTS, PPS_RANGES, SPR_AVS],
+  ...[FIXED_ROUNDING, FIXED_SUPPLIES, OPTIONAL_VOLTS],
+  ...[EPR_CAPABLE_BIT, FIRST_OBJECT_FLAGS, NO_TWINS, OBJECT_COUNTS, OBJECT_ORDER, RATED_POWER_STEPS],
 ].map((row) => row.source);
 
 describe('every tabled value', () => {
