@@ -57,8 +57,8 @@ describe('natural convection as textbooks work it', () => {
     expect(comparison.agrees, comparison.says).toBe(true);
   });
 
-  it('the laminar and the general form agree to a fifth between 10⁵ and 10⁹: no surface temperature is better than that', () => {
-    for (const number of [1e5, 1e6, 1e7, 1e8, 1e9]) {
+  it('the laminar and the general form agree to a fifth between 10⁵ and 10⁸: no surface temperature is better than that', () => {
+    for (const number of [1e5, 1e6, 1e7, 1e8]) {
       expect(Math.abs(nusseltVertical(number, 0.7) / nusseltVerticalLaminar(number, 0.7) - 1)).toBeLessThan(0.2);
     }
   });

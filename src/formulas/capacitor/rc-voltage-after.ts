@@ -45,5 +45,14 @@ export const rcVoltageAfter = defineFormula({
       printed: '14.9 V',
       kind: 'independent',
     },
+    {
+      source: cite(
+        PUBLICATIONS.robertsonTextbook,
+        'example 8.2, p. 255: after one time constant, a third of 150 V across the second resistor',
+      ),
+      inputs: { start: '50 V', time: '0.165 s', resistance: '330 kΩ', capacitance: '0.5 µF' },
+      printed: '18.4 V',
+      kind: 'published',
+    },
   ],
 });

@@ -35,5 +35,11 @@ export const electricPower = defineFormula({
       printed: '20.07 W',
       kind: 'independent',
     },
+    {
+      source: cite(PUBLICATIONS.rohmBuckLosses, 'supply of the controller'),
+      inputs: { voltage: '12 V', current: '1 mA' },
+      printed: '12 mW',
+      kind: 'published',
+    },
   ],
 });

@@ -1,6 +1,6 @@
 import { defineFormula } from '../../values/define-formula.ts';
 import type { Source } from '../../values/value.ts';
-import { workedWith } from '../publications.ts';
+import { cite, PUBLICATIONS, workedWith } from '../publications.ts';
 
 /** Current that a supply draws, from its output power, efficiency and power factor; largest at the lowest input voltage. */
 export const inputCurrent = defineFormula({
@@ -33,6 +33,12 @@ export const inputCurrent = defineFormula({
       inputs: { power: '65 W', efficiency: '0.88', powerFactor: '0.6', voltage: '90 V' },
       printed: '1.36785 A',
       kind: 'independent',
+    },
+    {
+      source: cite(PUBLICATIONS.infineonPfc, 'p. 6, eq. 5: efficiency and power factor taken as 1'),
+      inputs: { power: '1200 W', efficiency: '1', powerFactor: '1', voltage: '85 V' },
+      printed: '14.12 A',
+      kind: 'published',
     },
   ],
 });

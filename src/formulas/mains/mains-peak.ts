@@ -37,5 +37,11 @@ export const mainsPeak = defineFormula({
       kind: 'published',
       allowance: { fraction: 0.00016, reason: 'the source rounds the square root of 2 to 1.414, which is 0.015 % low' },
     },
+    {
+      source: cite(PUBLICATIONS.powerIntegrationsAn17, 'p. 8, highest input'),
+      inputs: { rms: '265 V' },
+      printed: '375 V',
+      kind: 'published',
+    },
   ],
 });

@@ -27,5 +27,12 @@ export const powerFactor = defineFormula({
       kind: 'published',
       allowance: { fraction: 0.0005, reason: 'the readings are printed rounded: 229.9 V and 253.4 W by up to 0.02 % each' },
     },
+    {
+      source: cite(PUBLICATIONS.infineonPfc, 'p. 20, table 2, 88.88 V row'),
+      inputs: { power: '1278.5 W', voltage: '88.88 V', current: '14.3962 A' },
+      printed: '0.9996',
+      kind: 'published',
+      allowance: { fraction: 0.0005, reason: 'the readings are printed rounded; the meter had more digits' },
+    },
   ],
 });

@@ -32,5 +32,17 @@ export const rectifierReverseVoltage = defineFormula({
       printed: '49.5 V',
       kind: 'published',
     },
+    {
+      source: cite(PUBLICATIONS.fairchildFlyback, 'eq. 18, appendix step 8, 3.3 V output: 85 V over 3.8 V'),
+      inputs: { input: '375 V', turnsRatio: '22.3684', output: '3.3 V' },
+      printed: '20 V',
+      kind: 'published',
+    },
+    {
+      source: cite(PUBLICATIONS.fairchildFlyback, 'eq. 18, appendix step 8, 12 V output: 85 V over 13.2 V'),
+      inputs: { input: '375 V', turnsRatio: '6.43939', output: '12 V' },
+      printed: '70 V',
+      kind: 'published',
+    },
   ],
 });
