@@ -136,8 +136,8 @@ function diagnosticOfReading({ severity, message, suggestion, span }: ReadingRem
 
 function diagnosticOfRule({ rule, severity, message, source, at }: OfferRemark, text: string, read: readonly ReadOffer[]): Diagnostic {
   const written = typeof at === 'number' ? read[at]?.written : undefined;
-  const start = written === undefined ? 0 : Math.max(0, text.indexOf(written));
-  const end = written === undefined ? text.length : start + written.length;
+  const found = written === undefined ? -1 : text.indexOf(written);
+  const [start, end] = found === -1 ? [0, text.length] : [found, found + (written ?? '').length];
   const declared = RULES.find((each) => each.id === rule);
   return { ...placed(start, end), severity, rule, message, why: declared?.why ?? null, advice: null, source: sourceInWords(source) };
 }

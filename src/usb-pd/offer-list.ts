@@ -4,7 +4,7 @@ import type { Cursor } from '../units/cursor.ts';
 import type { Quantity, ReadingRemark } from '../units/quantity.ts';
 import { readMeasure } from '../units/read-measure.ts';
 import { addMeasure } from './add-measure.ts';
-import { askByteOrder } from './byte-order.ts';
+import { askByteOrder, hexWord } from './byte-order.ts';
 import { isComplete, isRange } from './offer-draft.ts';
 import { readKeyword } from './offer-keyword.ts';
 import type { Keyword } from './offer-keyword.ts';
@@ -48,7 +48,7 @@ export function readOfferList(text: string): OfferList {
     total: null,
   };
   const dump = readPastedDump(cursor);
-  for (const placed of dump ?? []) addWord(state, placed);
+  for (const placed of dump ?? []) addWord(state, placed, hexWord(placed.word));
   while (dump === null && !hasErrors(cursor.remarks)) {
     skipSeparators(state);
     if (isAtEnd(cursor)) break;
@@ -90,7 +90,7 @@ function readPiece(state: ListState): boolean {
   const start = cursor.at;
   const word = readRawWord(cursor);
   if (word === undefined) return true;
-  if (word !== null) return addWord(state, { word, start, end: cursor.at });
+  if (word !== null) return addWord(state, { word, start, end: cursor.at }, writtenBetween(cursor, start, cursor.at));
   const keyword = readKeyword(cursor);
   if (keyword !== null) return addKeyword(state, keyword);
   const measures = readMeasure(cursor, { dimension: null, bareNumber: null, isFuse: false });
@@ -100,11 +100,9 @@ function readPiece(state: ListState): boolean {
   return true;
 }
 
-function addWord(state: ListState, placed: PlacedWord): boolean {
+function addWord(state: ListState, placed: PlacedWord, written: string): boolean {
   closeDraft(state);
-  const { cursor } = state;
-  const { word, start, end } = placed;
-  const written = writtenBetween(cursor, start, end);
+  const { word } = placed;
   const body = offerOfObject(decodeObject(word));
   state.words.push(placed);
   if (body !== null) state.offers.push({ ...body, written, word });

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CAPABILITY_SETS } from './capability-sets.ts';
 import { judged, message, said, wordsOf } from './judged.ts';
@@ -64,5 +65,23 @@ describe('every remark', () => {
         if (remark.source.standing === 'memory') expect(remark.severity).not.toBe('error');
       }
     }
+  });
+});
+
+describe('any words at all', () => {
+  it('are judged without a fault, in whole sentences', () => {
+    const word = fc.integer({ min: 1, max: 0xefffffff });
+    const known = fc.record({ watts: fc.integer({ min: 1, max: 300 }), revision: fc.constantFrom(null, '2.0', '3.0', '3.1', '3.2') });
+    fc.assert(
+      fc.property(fc.array(word, { minLength: 1, maxLength: 12 }), known, (words, of) => {
+        // A leading 5 V keeps the order of bytes out of question.
+        const text = [0x0801912c, ...words].map((each) => `0x${each.toString(16).padStart(8, '0')}`).join(' ');
+        for (const remark of judged(text, of)) {
+          expect(remark.message).toMatch(/^[^a-z].*\.$/s);
+          expect(remark.message).not.toMatch(/undefined|null|NaN|Infinity/);
+        }
+      }),
+      { seed: 20260314, numRuns: 400 },
+    );
   });
 });

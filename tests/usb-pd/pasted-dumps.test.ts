@@ -64,6 +64,7 @@ describe('dumps grouped otherwise than in words', () => {
     expect(readOfferList(TRACE).words).toEqual(words);
     expect(readOfferList(TRACE.split(' ').toReversed().join(' ')).words).toEqual(words);
     expect(readOfferList('0x2d12c0801912c').words).toEqual([0x0801912c, 0x0002d12c]);
+    expect(readOfferList(TRACE).offers.map(({ written }) => written)[0]).toBe('0x0801912C');
     expect(remarksOf(TRACE)[0]).toContain('64-bit numbers of two words each, the lower half first and the last number first');
   });
 
