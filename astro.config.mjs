@@ -9,6 +9,9 @@ const root = fileURLToPath(new URL('.', import.meta.url));
 // A cache inside node_modules is lost at every clean install; the command names one beside the content.
 const cache = resolve(process.env.SEAMLINE_CACHE ?? join(root, '.cache'), 'site');
 
+// The faces are the same for every site: they are cut once for an installation, not once for a site.
+const fonts = join(root, 'node_modules/.cache/seamline-fonts');
+
 // The site asks nobody anything, so neither does its generator.
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
 
@@ -34,7 +37,7 @@ export default defineConfig({
   build: { format: 'directory', inlineStylesheets: 'never', assets: '_sheet' },
   compressHTML: true,
   devToolbar: { enabled: false },
-  integrations: [sheetFonts({ folder: join(cache, 'fonts') }), contentPolicy(), watchPrepared(process.env.SEAMLINE_PREPARED)],
+  integrations: [sheetFonts({ folder: fonts }), contentPolicy(), watchPrepared(process.env.SEAMLINE_PREPARED)],
   experimental: { incrementalBuild: true },
   vite: {
     cacheDir: join(cache, 'vite'),

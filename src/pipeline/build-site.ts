@@ -57,6 +57,7 @@ async function buildInto(fresh: string, out: string, prepared: Prepared, options
       base: options.base,
       cache: resolve(options.cache),
       address: site.address,
+      sheets: sheets.length,
     };
     await (options.builder ?? buildWithAstro)(request);
   } catch (error) {

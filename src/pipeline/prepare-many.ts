@@ -15,6 +15,8 @@ export interface EntryJob {
 // Starting a worker costs as much as some twenty entries; below twice that, one thread is sooner done.
 const WORTH_WORKERS = 40;
 const BATCH = 8;
+/** One entry needs some 20 MB at most; without a limit each thread lets its garbage grow to several hundred. */
+const WORKER_MEMORY = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 24 };
 
 /** Prepares files, writes their sheets, and returns their records in the order of the jobs. */
 export async function prepareMany(
@@ -65,7 +67,7 @@ function inWorkers(jobs: readonly EntryJob[], prepared: string, count: number, o
   let done = 0;
   const threads = Array.from(
     { length: count },
-    () => new Worker(new URL('./entry-worker.ts', import.meta.url), { workerData: { prepared } }),
+    () => new Worker(new URL('./entry-worker.ts', import.meta.url), { workerData: { prepared }, resourceLimits: WORKER_MEMORY }),
   );
   const feed = (worker: Worker): void => {
     const order: WorkerOrder = { first: next, jobs: jobs.slice(next, next + BATCH) };

@@ -13,6 +13,8 @@ export interface SiteBuildRequest {
   readonly cache: string;
   /** Absolute address of the published site, null while unknown. */
   readonly address: string | null;
+  /** How many sheets there are. */
+  readonly sheets: number;
 }
 
 /** Writes the pages into the requested folder. Rejects with a reason in words when it cannot. */
@@ -37,9 +39,17 @@ export function siteProgram(): string {
   return join(dirname(createRequire(import.meta.url).resolve('astro/package.json')), 'bin', 'astro.mjs');
 }
 
+/**
+ * Ceilings for the generator's heap, which it otherwise lets grow with the machine: a thousand sheets were built within 300 MB,
+ * and each further one adds its row of the manifest and its addresses.
+ */
+function memoryFlags(sheets: number): string[] {
+  return [`--max-old-space-size=${Math.ceil(400 + sheets * 0.1)}`, '--max-semi-space-size=8'];
+}
+
 /** Builds with the site generator in a process of its own, so that its memory and its environment are its own too. */
 export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
-  const child = spawn(process.execPath, [siteProgram(), 'build', '--root', PROJECT_ROOT], {
+  const child = spawn(process.execPath, [...memoryFlags(request.sheets), siteProgram(), 'build', '--root', PROJECT_ROOT], {
     cwd: PROJECT_ROOT,
     env: { ...process.env, ...siteEnvironment(request), NODE_ENV: 'production' },
     stdio: ['ignore', 'pipe', 'pipe'],
