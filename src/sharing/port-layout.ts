@@ -44,8 +44,20 @@ function layoutRow({ ports, order, shares }: SetRow): LayoutRow {
   return { ports, order, shares: [...pools.values()] };
 }
 
-/** The offer without how it was written: a page does not need the words twice. */
-function bodyOf(offer: Entry['ports'][number]['offers'][number]): OfferBody {
-  const { written: _written, word: _word, path: _path, ...body } = offer;
-  return body;
+/** The offer without how and where it was written: a page does not need the words twice. */
+function bodyOf(offer: OfferBody): OfferBody {
+  switch (offer.kind) {
+    case 'fixed':
+    case 'plain':
+      return { kind: offer.kind, volts: offer.volts, amps: offer.amps };
+    case 'variable':
+      return { kind: offer.kind, minVolts: offer.minVolts, maxVolts: offer.maxVolts, amps: offer.amps };
+    case 'battery':
+    case 'EPR AVS':
+      return { kind: offer.kind, minVolts: offer.minVolts, maxVolts: offer.maxVolts, watts: offer.watts };
+    case 'PPS':
+      return { kind: offer.kind, minVolts: offer.minVolts, maxVolts: offer.maxVolts, amps: offer.amps, powerLimited: offer.powerLimited };
+    case 'SPR AVS':
+      return { kind: offer.kind, ampsTo15V: offer.ampsTo15V, ampsTo20V: offer.ampsTo20V };
+  }
 }

@@ -121,7 +121,9 @@ describe.skipIf(browser === null)('the planner in a real browser', () => {
   it('keeps to the strict policy of the site', async () => {
     const page = await opened('/base/');
     const refused: string[] = [];
-    page.on('console', (message) => void (message.type() === 'error' ? refused.push(message.text()) : 0));
+    page.on('console', (message) => {
+      if (message.type() === 'error') refused.push(message.text());
+    });
     await page.goto(`${served.origin}${FOUR_PORTS}?devices=65W20V`);
     expect(await page.locator('[data-answer] table').count()).toBe(1);
     expect(refused).toEqual([]);

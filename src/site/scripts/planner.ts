@@ -59,7 +59,9 @@ export function startPlanner(): void {
   box.querySelector('.no-form')?.remove();
   renew(refused);
 
-  form.addEventListener('submit', (event) => event.preventDefault());
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+  });
   form.addEventListener('input', (event) => {
     const field = event.target;
     const row = field instanceof Element ? field.closest('li') : null;
