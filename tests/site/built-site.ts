@@ -29,7 +29,7 @@ export async function buildSmallSite(base: string, teardowns: readonly string[])
   const prepared = join(room, 'prepared');
   await prepare({ content, prepared, cache: join(room, 'cache'), mode: 'build' });
   const folder = join(room, 'out');
-  await buildWithAstro({ prepared, folder, base, cache: join(room, 'cache'), address: null });
+  await buildWithAstro({ prepared, folder, base, cache: join(room, 'cache'), address: null, sheets: teardowns.length });
   const pages = htmlFiles(folder).map((file) => `${base}${relative(folder, file).replace(/(^|\/)index\.html$/, '$1')}`);
   return { folder, base, pages: pages.sort(), slugs: teardowns };
 }
