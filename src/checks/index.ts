@@ -58,6 +58,7 @@ import { cableOfOffers } from './cable-of-offers.ts';
 import { offerFlags } from './offer-flags.ts';
 import { plainOutputs } from './plain-outputs.ts';
 import { ratedPowerSteps } from './rated-power-steps.ts';
+import { variableRange } from './variable-range.ts';
 import { shareNotOffered } from './share-not-offered.ts';
 import { sharesAboveTotal } from './shares-above-total.ts';
 import { storedChargeUnproven } from './stored-charge-unproven.ts';
@@ -89,6 +90,7 @@ const ON_ENTRIES: readonly Check[] = [
   ppsCurrents,
   eprBit,
   avsOffers,
+  variableRange,
   cableOfOffers,
   offerFlags,
   plainOutputs,

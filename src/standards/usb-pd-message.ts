@@ -17,3 +17,6 @@ export const EPR_CAPABLE_BIT = { above: 100, source: usbPd('6.4.1.2.1.7') } as c
 
 /** A rated power is declared in whole watts from 10 W on, in half watts below. */
 export const RATED_POWER_STEPS = { wholeFrom: 10, below: 0.5, source: usbPd('10.1') } as const;
+
+/** Lowest voltage of a variable supply as a fraction of its highest. */
+export const VARIABLE_RANGE = { least: 0.8, source: usbPd('6.4.1.2.2') } as const;

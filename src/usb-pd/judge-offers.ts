@@ -14,6 +14,7 @@ import { ppsCurrents } from './judgement/pps-currents.ts';
 import { ppsRanges } from './judgement/pps-ranges.ts';
 import { ratedPowerSteps } from './judgement/rated-power-steps.ts';
 import { requiredOffers } from './judgement/required-offers.ts';
+import { variableRange } from './judgement/variable-range.ts';
 
 const RULES: readonly OfferRule[] = [
   firstOffer,
@@ -26,6 +27,7 @@ const RULES: readonly OfferRule[] = [
   ppsCurrents,
   eprBit,
   avsOffers,
+  variableRange,
   cableOfOffers,
   offersAgainstPower,
   ratedPowerSteps,

@@ -24,6 +24,7 @@ import {
   OBJECT_COUNTS,
   OBJECT_ORDER,
   RATED_POWER_STEPS,
+  VARIABLE_RANGE,
 } from '../../src/standards/usb-pd-message.ts';
 import type { Source } from '../../src/values/value.ts';
 
@@ -42,7 +43,7 @@ const SOURCES: readonly Source[] = [
   ...[BC12, CABLE_CURRENT, CABLE_DROP, EPR_CABLE, SOURCE_VOLTAGE, TYPE_C_CURRENTS],
   ...[EPR_AVS, LEAST_PPS_AMPS, OLDER_PPS_RANGES, PPS_CURRENTS, PPS_RANGES, SPR_AVS],
   ...[FIXED_ROUNDING, FIXED_SUPPLIES, OPTIONAL_VOLTS],
-  ...[EPR_CAPABLE_BIT, FIRST_OBJECT_FLAGS, NO_TWINS, OBJECT_COUNTS, OBJECT_ORDER, RATED_POWER_STEPS],
+  ...[EPR_CAPABLE_BIT, FIRST_OBJECT_FLAGS, NO_TWINS, OBJECT_COUNTS, OBJECT_ORDER, RATED_POWER_STEPS, VARIABLE_RANGE],
 ].map((row) => row.source);
 
 describe('every tabled value', () => {

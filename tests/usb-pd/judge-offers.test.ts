@@ -192,6 +192,14 @@ describe('EPR', () => {
   });
 });
 
+describe('variable supplies', () => {
+  it('wander by a fifth at most', () => {
+    // USB PD R3.2 V1.1, 6.4.1.2.2.
+    expect(message('5V 3A, variable 5-12V 3A', 'variable-range')).toContain('less than 80 %');
+    expect(message('5V 3A, variable 9.6-12V 3A', 'variable-range')).toBe('');
+  });
+});
+
 describe('cables', () => {
   it.each([
     ['5V 3A, 9V 3A, 15V 3A, 20V 5A', 'unmarked cable', 'warning', 'needs a cable marked 5 A'],
