@@ -64,7 +64,7 @@ function underMatrix(table: Table): string {
   });
   const all = table.groups.reduce((sum, group) => sum + group.rows.length, 0);
   const more = all > MOST_ROWS ? [`${counted(all - MOST_ROWS, 'further row is', 'further rows are')} not shown.`] : [];
-  return `<div class="under-matrix"><h3>${escapeText(table.title)}</h3><p class="note">${escapeText(table.caption)}</p>${tableView({ ...table, groups, notes: [...more, ...table.notes] })}</div>`;
+  return `<div class="under-matrix">${tableView({ ...table, groups, notes: [...more, ...table.notes] }, { caption: 'shown' })}</div>`;
 }
 
 /** Which sets would complete the matrix, fewest first, and which orders of plugging are open. */
