@@ -1,8 +1,12 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { formulaOf } from '../../src/formulas/index.ts';
-import { COLLECTED, COVERED, LEFT_OUT } from './collected-examples.ts';
+import { COLLECTED } from './collected-examples.ts';
+import { COVERED_DESIGN_NOTES } from './covered-design-notes.ts';
+import { COVERED_STAGE_EXAMPLES } from './covered-stage-examples.ts';
+import { LEFT_OUT } from './left-out-examples.ts';
 
+const COVERED = [...COVERED_STAGE_EXAMPLES, ...COVERED_DESIGN_NOTES];
 const ROOT = new URL('../../', import.meta.url);
 
 function nameOf({ example, result }: { readonly example: string; readonly result: string }): string {

@@ -1,0 +1,23 @@
+import type { Formula } from '../../values/formula.ts';
+import { batteryEnergy } from './battery-energy.ts';
+import { electricPower } from './electric-power.ts';
+import { energyRatio } from './energy-ratio.ts';
+import { loadCurrent } from './load-current.ts';
+import { packVoltage } from './pack-voltage.ts';
+import { powerDensity } from './power-density.ts';
+import { powerLoss } from './power-loss.ts';
+import { specificPower } from './specific-power.ts';
+import { sumOfPowers } from './sum-of-powers.ts';
+
+/** The formulas of this folder, by name. A test compares the list with the folder. */
+export const ENERGY_FORMULAS: readonly Formula[] = [
+  batteryEnergy,
+  electricPower,
+  energyRatio,
+  loadCurrent,
+  packVoltage,
+  powerDensity,
+  powerLoss,
+  specificPower,
+  sumOfPowers,
+];

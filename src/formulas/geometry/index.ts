@@ -1,0 +1,7 @@
+import type { Formula } from '../../values/formula.ts';
+import { boxSurface } from './box-surface.ts';
+import { boxVolume } from './box-volume.ts';
+import { cylinderVolume } from './cylinder-volume.ts';
+
+/** The formulas of this folder, by name. A test compares the list with the folder. */
+export const GEOMETRY_FORMULAS: readonly Formula[] = [boxSurface, boxVolume, cylinderVolume];
