@@ -19,8 +19,9 @@ import type { SheetZone } from './sheet-zone.ts';
 import { tableView } from './table-view.ts';
 import { counted } from './words.ts';
 
-/** Rows of a table that the zone shows; the rest is in the table's file. */
+/** Rows that the zone shows of a long table, and how many more are shown rather than counted. */
 const MOST_ROWS = 16;
+const FEW_MORE = 4;
 
 /** Tables under the matrix, in their order. */
 const UNDER_MATRIX: readonly TableDeclaration[] = [portSteps, portAnswers, portAdditions, sharedLoad];
@@ -56,14 +57,15 @@ function isAnyKnown({ counts }: ShareMatrix): boolean {
 }
 
 function underMatrix(table: Table): string {
-  let left = MOST_ROWS;
+  const all = table.groups.reduce((sum, group) => sum + group.rows.length, 0);
+  const shown = all > MOST_ROWS + FEW_MORE ? MOST_ROWS : all;
+  let left = shown;
   const groups = table.groups.map((group) => {
     const rows = group.rows.slice(0, left);
     left -= rows.length;
     return { ...group, rows };
   });
-  const all = table.groups.reduce((sum, group) => sum + group.rows.length, 0);
-  const more = all > MOST_ROWS ? [`${counted(all - MOST_ROWS, 'further row is', 'further rows are')} not shown.`] : [];
+  const more = all > shown ? [`${counted(all - shown, 'further row is', 'further rows are')} not shown.`] : [];
   return `<div class="under-matrix">${tableView({ ...table, groups, notes: [...more, ...table.notes] }, { caption: 'shown' })}</div>`;
 }
 
