@@ -40,12 +40,12 @@ const CHAINS: readonly [Chain, ...Chain[]] = [
   },
 ];
 
-const LAYOUTS = [
+const LAYOUTS: readonly [readonly string[], ...(readonly string[])[]] = [
   ['USB-C 30 W'],
   ['USB-C 65 W', 'USB-C 30 W', 'USB-A 18 W'],
   ['USB-C 100 W', 'USB-C 100 W', 'USB-C 30 W', 'USB-A 18 W'],
   ['USB-C 65 W', 'USB-C 65 W'],
-] as const;
+];
 
 /** Values from the rows that parts are sold in. */
 const SERIES = ['1', '1.5', '2.2', '3.3', '4.7', '6.8', '10', '15', '22', '33', '47', '68', '100', '220', '330', '470'] as const;

@@ -57,7 +57,7 @@ export function makerUses(sheets: readonly CorpusSheet[]): readonly MakerPage[] 
     }
   }
   const names = [...makers.keys()].sort(compareText);
-  const alike = perhapsSame(names);
+  const alike = perhapsSame(names, 'name');
   return names.map((name) => pageOf(name, gatheringOf(name), alike.get(name) ?? []));
 }
 

@@ -48,6 +48,8 @@ export interface Part {
   readonly alsoStated: readonly string[];
   readonly datasheet: string | null;
   readonly note: string | null;
+  /** Fields that the part's own fact sheet gave, where the entry left them out; absent where there are none. */
+  readonly fromFactSheet?: readonly string[];
   readonly path: DataPath;
 }
 

@@ -1,6 +1,9 @@
+import type { StatedMaker, StatedPart } from '../corpus/agreement/stated-text.ts';
 import type { FormulaUse } from '../corpus/formula-uses.ts';
+import type { SheetTerms } from '../corpus/search-words-of-sheet.ts';
+import type { SheetFacts } from '../corpus/sheet-facts.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
-import type { Entry } from '../entry/entry.ts';
+import type { Answer, Entry } from '../entry/entry.ts';
 import type { SheetSummary } from './prepared.ts';
 
 /** What is kept of one entry besides its sheet: enough to compare entries with each other without parsing any of them again. */
@@ -14,6 +17,16 @@ export interface EntryRecord {
   readonly summary: SheetSummary | null;
   /** What each formula computed in it, for the pages of the methods. */
   readonly uses: readonly FormulaUse[];
+  /** What the finder, the comparison and the search need of it; null where there is no sheet. */
+  readonly across: AcrossFacts | null;
+  /** What is compared with other entries part by part, as the entry states it. */
+  readonly stated: {
+    readonly parts: readonly StatedPart[];
+    readonly makers: readonly StatedMaker[];
+    readonly answers: readonly Answer[];
+  };
+  /** The fact sheets of parts that it was made with. */
+  readonly factsKey: string;
   /** Links of the text to pages of the site; offsets in the file. */
   readonly links: readonly RecordedLink[];
   /** Pictures that the text places, by path from the entry's folder; offsets in the file. */
@@ -22,6 +35,12 @@ export interface EntryRecord {
   readonly dependsOn: readonly { readonly name: string; readonly hash: string | null }[];
   /** Size of the sheet's JSON in bytes; null where there is no sheet. */
   readonly sheetBytes: number | null;
+}
+
+/** What lists across all sheets need of one, beyond its summary; the site reads it from `across.json`. */
+export interface AcrossFacts {
+  readonly facts: SheetFacts;
+  readonly terms: SheetTerms;
 }
 
 interface RecordedLink {

@@ -1,16 +1,18 @@
 import { enableCompileCache } from 'node:module';
 import { parentPort, workerData } from 'node:worker_threads';
-import type { WorkerAnswer, WorkerOrder } from './prepare-many.ts';
+import type { WorkerAnswer, WorkerOrder, WorkerStart } from './prepare-many.ts';
 
 // A worker compiles for itself; with the cache it reads what the last run compiled. So it is asked for first.
 enableCompileCache();
 const { OWN_STEPS } = await import('./own-steps.ts');
+const { factsByNumber } = await import('../corpus/part-facts/part-facts.ts');
 const { prepareAndWrite } = await import('./prepare-many.ts');
 
 // Given by the thread that starts this one.
-const { prepared } = workerData as { readonly prepared: string };
+const { prepared, facts } = workerData as WorkerStart;
+const byNumber = factsByNumber(facts);
 
 parentPort?.on('message', ({ first, jobs }: WorkerOrder) => {
-  const answer: WorkerAnswer = { first, records: jobs.map((job) => prepareAndWrite(job, prepared, OWN_STEPS)) };
+  const answer: WorkerAnswer = { first, records: jobs.map((job) => prepareAndWrite(job, prepared, OWN_STEPS, byNumber)) };
   parentPort?.postMessage(answer);
 });

@@ -1,5 +1,9 @@
 import { createHash } from 'node:crypto';
+import { feedParts, type FactContradiction } from '../corpus/part-facts/feed-parts.ts';
+import { factsKey, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
 import { formulaUses } from '../corpus/formula-uses.ts';
+import { sheetTerms } from '../corpus/search-words-of-sheet.ts';
+import { factsOf } from '../corpus/sheet-facts.ts';
 import type { Derived } from '../derived/derived.ts';
 import type { Diagnostic, Finding } from '../diagnostics/finding.ts';
 import type { Entry } from '../entry/entry.ts';
@@ -12,6 +16,7 @@ import { partsFileOf, type PartsFile } from './parts-file.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import type { PreparedSheet } from './prepared.ts';
 import type { EntryFile } from './scan-content.ts';
+import { statedMakers, statedParts } from './stated-texts.ts';
 import { summaryOf } from './summary-of.ts';
 import { anchorOfPart, anchorOfPort, isPageId } from './page-anchors.ts';
 
@@ -24,7 +29,7 @@ export interface PreparedEntry {
 }
 
 /** Reads one file to its sheet. Never throws: a step that fails becomes a finding that names the step. */
-export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps): PreparedEntry {
+export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps, facts: PartFactsByNumber = new Map()): PreparedEntry {
   const findings: Finding[] = [];
   const guard = <T>(step: string, otherwise: T, run: () => T): T => {
     try {
@@ -43,7 +48,10 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps)
   const read =
     frontmatter === undefined ? null : guard('entry', null, () => steps.read({ slug: source.slug, file: source.file, frontmatter }));
   findings.push(...(read?.findings ?? []));
-  const entry = read?.entry ?? null;
+  const asStated = read?.entry ?? null;
+  const fed = asStated === null ? null : feedParts(asStated, facts);
+  findings.push(...(fed?.contradictions ?? []).map(contradictionFinding));
+  const entry = fed?.entry ?? null;
   const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry));
   const tables =
     entry === null || derived === null
@@ -71,7 +79,21 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps)
     entry === null || derived === null || prose === null
       ? null
       : sheetOf(entry, derived, shownTables(tables, prose, steps), prose, diagnostics);
-  return recorded(source, entry, prose, split.textStart, parts.dependsOn, diagnostics, written);
+  const numbers = (asStated?.parts ?? []).map((part) => part.number).filter((number) => number !== null);
+  const across = {
+    stated: {
+      parts: asStated === null ? [] : statedParts(asStated, parts),
+      makers: asStated === null ? [] : statedMakers(asStated, parts),
+      answers: asStated?.answers ?? [],
+    },
+    factsKey: factsKey(numbers, facts),
+  };
+  return recorded(source, entry, prose, split.textStart, parts.dependsOn, diagnostics, written, across);
+}
+
+function contradictionFinding({ part, field, message }: FactContradiction): Finding {
+  const finding = pipelineFinding('part-against-fact-sheet', message, { in: 'data', path: [...part.path, field], part: 'value' });
+  return { ...finding, subject: part.references.join(', ') };
 }
 
 function namesOf(entry: Entry | null, derived: Derived | null, tables: readonly Table[], steps: EntrySteps): NamesInReach | null {
@@ -158,6 +180,7 @@ function recorded(
   dependsOn: EntryRecord['dependsOn'],
   diagnostics: readonly Diagnostic[],
   written: { readonly sheet: PreparedSheet; readonly json: string } | null,
+  beside: Pick<EntryRecord, 'stated' | 'factsKey'>,
 ): PreparedEntry {
   const { sheet, json } = written ?? { sheet: null, json: null };
   const record: EntryRecord = {
@@ -167,6 +190,8 @@ function recorded(
     diagnostics,
     summary: sheet === null ? null : summaryOf(sheet),
     uses: sheet === null ? [] : formulaUses(sheet.derived),
+    across:
+      sheet === null ? null : { facts: factsOf(sheet.entry, sheet.derived), terms: sheetTerms(sheet.entry, sheet.derived, sheet.html) },
     links: (prose?.links ?? []).map(({ path, fragment, written, stretch }) => ({
       path,
       fragment,
@@ -175,6 +200,7 @@ function recorded(
       end: stretch.end + textStart,
     })),
     images: (prose?.images ?? []).map(({ path, stretch }) => ({ path, start: stretch.start + textStart, end: stretch.end + textStart })),
+    ...beside,
     dependsOn,
     sheetBytes: json === null ? null : Buffer.byteLength(json),
   };

@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
+import { factsByNumber, type PartFacts, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
 import { prepareEntry } from './prepare-entry.ts';
@@ -23,32 +24,41 @@ export async function prepareMany(
   jobs: readonly EntryJob[],
   prepared: string,
   steps: EntrySteps | null,
+  facts: readonly PartFacts[],
   onDone: (count: number) => void,
 ): Promise<EntryRecord[]> {
   const workers = steps === null && jobs.length > WORTH_WORKERS ? Math.min(availableParallelism(), 4) : 1;
-  return workers < 2 ? inProcess(jobs, prepared, steps, onDone) : inWorkers(jobs, prepared, workers, onDone);
+  return workers < 2 ? inProcess(jobs, prepared, steps, facts, onDone) : inWorkers(jobs, { prepared, facts }, workers, onDone);
 }
 
 async function inProcess(
   jobs: readonly EntryJob[],
   prepared: string,
   given: EntrySteps | null,
+  facts: readonly PartFacts[],
   onDone: (count: number) => void,
 ): Promise<EntryRecord[]> {
   if (jobs.length === 0) return [];
   const steps = given ?? (await import('./own-steps.ts')).OWN_STEPS;
+  const byNumber = factsByNumber(facts);
   return jobs.map((job, index) => {
-    const record = prepareAndWrite(job, prepared, steps);
+    const record = prepareAndWrite(job, prepared, steps, byNumber);
     onDone(index + 1);
     return record;
   });
 }
 
 /** Prepares one file and writes its sheet. */
-export function prepareAndWrite({ source, text }: EntryJob, prepared: string, steps: EntrySteps): EntryRecord {
-  const { record, json } = prepareEntry(source, text, steps);
+export function prepareAndWrite({ source, text }: EntryJob, prepared: string, steps: EntrySteps, facts: PartFactsByNumber): EntryRecord {
+  const { record, json } = prepareEntry(source, text, steps, facts);
   if (json !== null) writeSheet(prepared, record.slug, json);
   return record;
+}
+
+/** What a worker is started with. */
+export interface WorkerStart {
+  readonly prepared: string;
+  readonly facts: readonly PartFacts[];
 }
 
 /** What goes to a worker and what comes back. */
@@ -61,13 +71,13 @@ export interface WorkerAnswer {
   readonly records: readonly EntryRecord[];
 }
 
-function inWorkers(jobs: readonly EntryJob[], prepared: string, count: number, onDone: (count: number) => void): Promise<EntryRecord[]> {
+function inWorkers(jobs: readonly EntryJob[], start: WorkerStart, count: number, onDone: (count: number) => void): Promise<EntryRecord[]> {
   const records: EntryRecord[] = [];
   let next = 0;
   let done = 0;
   const threads = Array.from(
     { length: count },
-    () => new Worker(new URL('./entry-worker.ts', import.meta.url), { workerData: { prepared }, resourceLimits: WORKER_MEMORY }),
+    () => new Worker(new URL('./entry-worker.ts', import.meta.url), { workerData: start, resourceLimits: WORKER_MEMORY }),
   );
   const feed = (worker: Worker): void => {
     const order: WorkerOrder = { first: next, jobs: jobs.slice(next, next + BATCH) };

@@ -3,19 +3,22 @@ import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import { sortedDiagnostics } from '../diagnostics/sorted-diagnostics.ts';
+import { factsByNumber, factsKey, type PartFacts, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
+import { acrossFindings } from './across-findings.ts';
 import { checkCorpus } from './check-corpus.ts';
 import { codeVersion } from './code-version.ts';
-import type { EntryRecord } from './entry-record.ts';
+import type { AcrossFacts, EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
 import { KNOWN_PAGES } from './known-pages.ts';
 import { methodUses } from './method-uses.ts';
-import type { FileFinding } from './pipeline-rule.ts';
+import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { placeInFiles } from './place-in-files.ts';
 import { prepareMany, type EntryJob } from './prepare-many.ts';
 import type { Manifest, SheetSummary } from './prepared.ts';
 import { hashBeside } from './read-beside.ts';
 import { readSettings } from './read-settings.ts';
 import { readText } from './read-text.ts';
+import { readPartFacts } from './read-part-facts.ts';
 import { readRecords, writeRecords, type CachedRecord } from './record-cache.ts';
 import { scanContent, type EntryFile } from './scan-content.ts';
 import { dropSheets, hasSheet } from './sheet-file.ts';
@@ -26,7 +29,7 @@ import { writeIfChanged } from './write-if-changed.ts';
 export interface PrepareOptions {
   /** Folder with `teardowns/` and `site.yaml`. */
   readonly content: string;
-  /** Folder that the site reads: `manifest.json`, `methods.json` and `sheets/<slug>.json`. */
+  /** Folder that the site reads: `manifest.json`, `methods.json`, `across.json` and `sheets/<slug>.json`. */
   readonly prepared: string;
   /** Folder for what the next run can use again. */
   readonly cache: string;
@@ -36,6 +39,8 @@ export interface PrepareOptions {
   /** Steps to use in place of our own, for tests; nothing is then taken from the cache. */
   readonly steps?: EntrySteps;
 }
+
+type BesideFindings = Awaited<ReturnType<typeof acrossFindings>>;
 
 /** Outcome of a run over the whole content folder. */
 export interface Prepared {
@@ -60,13 +65,22 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
   mkdirSync(options.prepared, { recursive: true });
   const listing = scanContent(content);
   const { settings, findings: ofSettings } = readSettings(content);
-  const { records, unread, parsed } = await readEntries(listing.entries, options);
+  const { facts, findings: ofFacts } = readPartFacts(content);
+  const { records, unread, parsed } = await readEntries(listing.entries, facts, options);
   const across = checkCorpus(content, records, KNOWN_PAGES, options.mode === 'dev' ? 'shown' : 'hidden');
-  const elsewhere = placeInFiles(content, [...listing.findings, ...ofSettings, ...unread, ...across], options.steps ?? null);
-  const diagnostics = sortedDiagnostics([...(await elsewhere), ...records.flatMap((record) => record.diagnostics)]);
-  const manifest = manifestOf(settings, records, listing.entries, diagnostics, options.mode);
+  const pool = options.mode === 'dev' ? records : records.filter((record) => record.status !== 'draft');
+  const beside = await acrossFindings(content, pool, factsByNumber(facts), options.steps ?? null);
+  const ofFiles = [...listing.findings, ...ofSettings, ...ofFacts, ...unusedFacts(facts, records), ...unread, ...across];
+  const elsewhere = placeInFiles(content, ofFiles, options.steps ?? null);
+  const diagnostics = sortedDiagnostics([
+    ...(await elsewhere),
+    ...beside.map(({ diagnostic }) => diagnostic),
+    ...records.flatMap((record) => record.diagnostics),
+  ]);
+  const manifest = manifestOf({ site: settings, facts, beside }, records, listing.entries, diagnostics, options.mode);
   writeIfChanged(join(options.prepared, 'manifest.json'), JSON.stringify(manifest));
   writeIfChanged(join(options.prepared, 'methods.json'), JSON.stringify(methodUses(records, manifest.sheets)));
+  writeIfChanged(join(options.prepared, 'across.json'), JSON.stringify(acrossOf(records, manifest)));
   dropSheets(options.prepared, new Set(records.map((record) => record.slug)));
   const drafts = records.filter((record) => record.status === 'draft').length;
   return { diagnostics, manifest, counts: { entries: listing.entries.length, drafts, parsed } };
@@ -74,10 +88,12 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
 
 async function readEntries(
   entries: readonly EntryFile[],
+  facts: readonly PartFacts[],
   options: PrepareOptions,
 ): Promise<{ readonly records: EntryRecord[]; readonly unread: FileFinding[]; readonly parsed: number }> {
   const version = codeVersion();
   const known = options.steps === undefined ? readRecords(options.cache, version) : new Map<string, CachedRecord>();
+  const byNumber = factsByNumber(facts);
   const unread: FileFinding[] = [];
   const kept: CachedRecord[] = [];
   const jobs: (EntryJob & { readonly key: string })[] = [];
@@ -88,10 +104,10 @@ async function readEntries(
       continue;
     }
     const cached = known.get(source.file);
-    if (cached?.key === read.hash && stillHolds(cached.record, source, options.prepared)) kept.push(cached);
+    if (cached?.key === read.hash && stillHolds(cached.record, source, byNumber, options.prepared)) kept.push(cached);
     else jobs.push({ source, text: read.text, key: read.hash });
   }
-  const fresh = await prepareMany(jobs, options.prepared, options.steps ?? null, (done) => options.onProgress?.(done, jobs.length));
+  const fresh = await prepareMany(jobs, options.prepared, options.steps ?? null, facts, (done) => options.onProgress?.(done, jobs.length));
   const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) =>
     byText(one.record.file, other.record.file),
   );
@@ -99,14 +115,36 @@ async function readEntries(
   return { records: all.map(({ record }) => record), unread, parsed: jobs.length };
 }
 
-function stillHolds(record: EntryRecord, source: EntryFile, prepared: string): boolean {
+function stillHolds(record: EntryRecord, source: EntryFile, facts: PartFactsByNumber, prepared: string): boolean {
+  const numbers = record.stated.parts.map((part) => part.number);
   return (
-    hasSheet(prepared, record.slug, record.sheetBytes) && record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name) === hash)
+    factsKey(numbers, facts) === record.factsKey &&
+    hasSheet(prepared, record.slug, record.sheetBytes) &&
+    record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name) === hash)
   );
 }
 
+/** What the finder, the comparison and the search need, by slug, of the sheets that are listed and of no other. */
+function acrossOf(records: readonly EntryRecord[], { sheets }: Manifest): Readonly<Record<string, AcrossFacts>> {
+  const bySlug = new Map(records.map((record) => [record.slug, record.across]));
+  return Object.fromEntries(
+    sheets.flatMap(({ slug }) => {
+      const across = bySlug.get(slug) ?? null;
+      return across === null ? [] : [[slug, across] as const];
+    }),
+  );
+}
+
+/** A fact sheet whose number no entry names is perhaps misspelt. */
+function unusedFacts(facts: readonly PartFacts[], records: readonly EntryRecord[]): readonly FileFinding[] {
+  const named = new Set(records.flatMap((record) => record.stated.parts.map((part) => part.number)));
+  return facts
+    .filter(({ number, alsoWritten }) => ![number, ...alsoWritten].some((spelling) => named.has(spelling)))
+    .map(({ file, number }) => ({ file, finding: pipelineFinding('part-sheet-unused', `No entry names the part ${number}`) }));
+}
+
 function manifestOf(
-  site: Manifest['site'],
+  { site, facts, beside }: { readonly site: Manifest['site']; readonly facts: readonly PartFacts[]; readonly beside: BesideFindings },
   records: readonly EntryRecord[],
   entries: readonly EntryFile[],
   diagnostics: readonly Diagnostic[],
@@ -123,6 +161,14 @@ function manifestOf(
     (one: SheetSummary, other: SheetSummary) => byText(other.published, one.published) || byText(one.slug, other.slug),
   );
   const broken = mode === 'dev' ? entries.filter(isBroken).map(({ slug, file }) => ({ slug, file, diagnostics: ofEntry(file) })) : [];
-  const body = { site, sheets: newestFirst, broken };
+  const listed = new Set(newestFirst.map((sheet) => sheet.slug));
+  const named = new Set(newestFirst.flatMap((sheet) => sheet.parts.map((part) => part.number)));
+  const findingsAcross = Object.fromEntries(
+    [...Map.groupBy(beside, ({ slug }) => slug)]
+      .filter(([slug]) => listed.has(slug))
+      .map(([slug, group]) => [slug, group.map(({ diagnostic }) => diagnostic)]),
+  );
+  const partFacts = facts.filter(({ number, alsoWritten }) => [number, ...alsoWritten].some((spelling) => named.has(spelling)));
+  const body = { site, sheets: newestFirst, broken, findingsAcross, partFacts };
   return { ...body, digest: createHash('sha256').update(JSON.stringify(body)).digest('hex').slice(0, 32) };
 }

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { Derived } from '../derived/derived.ts';
+import type { PartFacts } from '../corpus/part-facts/part-facts.ts';
 import type { SheetTraits } from '../corpus/sheet-traits.ts';
 import type { Table } from '../tables/table.ts';
 
@@ -86,6 +87,10 @@ export interface Manifest {
   readonly sheets: readonly SheetSummary[];
   /** Entries that have errors; only filled in `dev`. */
   readonly broken: readonly { readonly slug: string; readonly file: string; readonly diagnostics: readonly Diagnostic[] }[];
+  /** Findings that only show beside other sheets, by the address of the sheet that each belongs to. */
+  readonly findingsAcross: Readonly<Record<string, readonly Diagnostic[]>>;
+  /** Fact sheets of parts that the sheets name. */
+  readonly partFacts: readonly PartFacts[];
   /** Hash over all summaries. */
   readonly digest: string;
 }

@@ -4,7 +4,7 @@ import { correctionList, findingList, revisedCorrections } from '../../src/site/
 import { fixedNumber, quantity, quantityWords } from '../../src/site/render/quantity.ts';
 import { referenceList } from '../../src/site/render/references.ts';
 import { tableView } from '../../src/site/render/table-view.ts';
-import { ordinal } from '../../src/site/render/title-block.ts';
+import { ordinal } from '../../src/site/render/ordinal.ts';
 import { sentence } from '../../src/site/render/words.ts';
 import { zoneLetter } from '../../src/site/render/zone.ts';
 import type { Diagnostic } from '../../src/diagnostics/finding.ts';

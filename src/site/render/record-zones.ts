@@ -1,3 +1,4 @@
+import type { Diagnostic } from '../../diagnostics/finding.ts';
 import { escapeText } from '../../figures/markup.ts';
 import type { PreparedSheet } from '../../pipeline/prepared.ts';
 import { href } from '../href.ts';
@@ -5,9 +6,13 @@ import { correctionList, findingList, findingsSentence } from './findings.ts';
 import { workingView } from './working.ts';
 import type { SheetZone } from './sheet-zone.ts';
 
-/** What stands at the end of every sheet: findings with answers, corrections, how values were computed, sources. */
-export function recordZones(sheet: PreparedSheet): readonly (SheetZone | null)[] {
-  const { entry, derived, diagnostics } = sheet;
+/**
+ * What stands at the end of every sheet: findings with answers, corrections, how values were computed, sources. `across` are the findings
+ * that only show beside other sheets.
+ */
+export function recordZones(sheet: PreparedSheet, across: readonly Diagnostic[] = []): readonly (SheetZone | null)[] {
+  const { entry, derived } = sheet;
+  const diagnostics = [...sheet.diagnostics, ...across];
   const named = Object.keys(derived.named).length;
   return [
     {

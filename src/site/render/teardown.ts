@@ -1,4 +1,6 @@
+import type { SheetRank } from '../../corpus/sheet-ranks.ts';
 import { escapeText } from '../../figures/markup.ts';
+import type { SheetBeside } from '../data/sheet-beside.ts';
 import type { PreparedSheet, SiteSettings } from '../../pipeline/prepared.ts';
 import { cautionBox, cautionOf } from './caution-box.ts';
 import { offersSide, offersView } from './offers.ts';
@@ -10,9 +12,10 @@ import { shareAnswerList } from './share-answers.ts';
 import { shareZone } from './share-zone.ts';
 import { powerPathZone } from './power-path.ts';
 import { stressCounts, stressView } from './stress.ts';
-import { titleBlock, type Rank } from './title-block.ts';
+import { titleBlock } from './title-block.ts';
 import { sentence } from './words.ts';
 import { ZONE_END, zoneLetter, zoneList, zoneStart, zoneTitle, type ZoneFrame } from './zone.ts';
+import { besideZone } from './beside-zone.ts';
 import { recordZones } from './record-zones.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableZones } from './table-zones.ts';
@@ -21,14 +24,19 @@ import { contents, prose } from './teardown-prose.ts';
 /** Everything that a teardown page shows beside its own sheet. */
 export interface TeardownSurroundings {
   readonly site: SiteSettings;
-  readonly rank: Rank | null;
+  readonly beside: SheetBeside;
   /** Base path, for links inside the author's text. */
   readonly base: string;
 }
 
 /** All zones of a teardown in order; a zone without data is left out and the letters close up. */
 export function teardownZones(sheet: PreparedSheet, around: TeardownSurroundings): string {
-  const parts = [inShortZone(sheet), ...figureZones(sheet, around), ...recordZones(sheet)].filter((part) => part !== null);
+  const parts = [
+    inShortZone(sheet),
+    ...figureZones(sheet, around),
+    besideZone(around.beside, sheet.derived.topology),
+    ...recordZones(sheet, around.beside.findings),
+  ].filter((part) => part !== null);
   const frames: ZoneFrame[] = [
     { letter: 'A', title: null, label: 'Title block and outline' },
     ...parts.map((part, index) => ({ letter: zoneLetter(index + 1), title: part.title, label: part.title })),
@@ -37,12 +45,17 @@ export function teardownZones(sheet: PreparedSheet, around: TeardownSurroundings
   const titleZone =
     first === undefined
       ? ''
-      : `${zoneStart({ ...first, className: 'za' })}${titleBlock(sheet, around.site, around.rank)}${outlineView(sheet.entry)}${ZONE_END}`;
+      : `${zoneStart({ ...first, className: 'za' })}${titleBlock(sheet, around.site, densityRank(around.beside))}${outlineView(sheet.entry)}${ZONE_END}`;
   const rest = parts.map((part, index) => {
     const frame = frames[index + 1];
     return frame === undefined ? '' : zoneHtml(frame, part);
   });
   return recallNotice(sheet) + titleZone + zoneList(frames.slice(1)) + rest.join('');
+}
+
+/** The rank that the title block has room for. */
+function densityRank({ ranks }: SheetBeside): SheetRank | null {
+  return ranks.find(({ measure }) => measure === 'density') ?? null;
 }
 
 function zoneHtml(frame: ZoneFrame, part: SheetZone): string {

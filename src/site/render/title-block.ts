@@ -1,3 +1,4 @@
+import type { SheetRank } from '../../corpus/sheet-ranks.ts';
 import { escapeText } from '../../figures/markup.ts';
 import { stageOf } from '../../stages/index.ts';
 import type { PreparedSheet, SiteSettings } from '../../pipeline/prepared.ts';
@@ -8,6 +9,7 @@ import { quantity, type Showing } from './quantity.ts';
 import { workingAnchor } from './references.ts';
 import { counted } from './words.ts';
 import { href } from '../href.ts';
+import { ordinal } from './ordinal.ts';
 
 /** One field: label above value. `span` of six sub-columns; `size` large for the two figures that matter most. */
 interface Field {
@@ -20,14 +22,8 @@ interface Field {
   readonly last?: true;
 }
 
-/** Place of a sheet among those of its kind by power density. */
-export interface Rank {
-  readonly place: number;
-  readonly of: number;
-}
-
 /** The title block of a teardown: what an engineer looks for first, always in the same place. */
-export function titleBlock(sheet: PreparedSheet, site: SiteSettings, rank: Rank | null): string {
+export function titleBlock(sheet: PreparedSheet, site: SiteSettings, rank: SheetRank | null): string {
   const { entry } = sheet;
   const fields = [...deviceFields(sheet), ...sizeFields(sheet), ...measuredFields(sheet, rank), ...issueFields(sheet, site)];
   return (
@@ -106,7 +102,7 @@ function sizeFields({ entry, derived }: PreparedSheet): readonly Field[] {
   ];
 }
 
-function measuredFields({ entry }: PreparedSheet, rank: Rank | null): readonly Field[] {
+function measuredFields({ entry }: PreparedSheet, rank: SheetRank | null): readonly Field[] {
   const standby = entry.measurements.find((point) => point.subject === 'standby');
   const best = tellingEfficiency(entry.efficiency);
   const line = best?.line?.quantity.written;
@@ -124,7 +120,10 @@ function measuredFields({ entry }: PreparedSheet, rank: Rank | null): readonly F
     { label: `Standby${at === undefined ? '' : `, ${at}`}`, html: textOr(standby?.value.quantity.written ?? '', 'not measured'), span: 2 },
     {
       label: 'Rank by W/cm³',
-      html: rank === null ? dash('nothing to rank') : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span>`,
+      html:
+        rank === null
+          ? dash('none to compare with')
+          : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span><span class="small soft">${escapeText(rank.among)}</span>`,
       span: 2,
       last: true,
     },
@@ -155,13 +154,6 @@ function dash(reason: string): string {
 
 function textOr(text: string, reason: string): string {
   return text === '' ? dash(reason) : `<span class="q wrap">${escapeText(text)}</span>`;
-}
-
-/** "1st", "2nd", "23rd", "11th". */
-export function ordinal(count: number): string {
-  const tens = count % 100;
-  const ending = tens >= 11 && tens <= 13 ? 'th' : (['th', 'st', 'nd', 'rd'][count % 10] ?? 'th');
-  return `${count}${ending}`;
 }
 
 /** Stage kinds of an entry in the order power flows. */
