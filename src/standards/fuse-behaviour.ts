@@ -58,6 +58,25 @@ export const FUSE_GATES: {
   source: { title: 'A maker’s table of fuse characteristics', section: 'as copied on a public page', standing: 'secondary' },
 };
 
+/** Time-lag high-breaking fuses of 5 × 20 mm: multiple of the rating, and the shortest and longest time to open in seconds. */
+export const TIME_LAG_GATES: {
+  readonly rows: readonly { readonly multiple: number; readonly shortest: number | null; readonly longest: number | null }[];
+  readonly source: Source;
+} = {
+  rows: [
+    { multiple: 1.5, shortest: 3600, longest: null },
+    { multiple: 2.1, shortest: null, longest: 1800 },
+    { multiple: 2.75, shortest: 1, longest: 80 },
+    { multiple: 4, shortest: 0.095, longest: 5 },
+    { multiple: 10, shortest: 0.01, longest: 0.1 },
+  ],
+  source: {
+    title: 'IEC 127-2, sheet 5',
+    section: 'as printed on the catalogue sheet of a maker, ratings from 1 A to 3.15 A',
+    standing: 'read',
+  },
+};
+
 /** A time-lag miniature fuse for 250 V: rating (A), cold resistance (Ω), melting integral at ten times the rating (A²s). */
 export const TIME_LAG_FUSES: {
   readonly rows: readonly { readonly amperes: number; readonly ohms: number; readonly meltingIntegral: number }[];

@@ -13,7 +13,8 @@ interface SafetyCapacitorClass {
 
 const IMPULSES: Source = {
   title: 'IEC 60384-14, impulse before the endurance test',
-  section: 'as given by a public calculator and by a maker’s page; where such a capacitor may stand is from memory',
+  section:
+    'as given by a public calculator and by a maker’s page; where such a capacitor may stand as quoted in the archive of the IEEE product-safety list',
   standing: 'secondary',
   url: 'https://techoverflow.net/2019/08/07/x1-x2-y1-y2-y4-impulse-withstand-rating-voltage-calculator-iec-60384-14/',
 };

@@ -34,7 +34,7 @@ export const IMPULSE_CLEARANCE: { readonly points: readonly Point[]; readonly so
 };
 
 /** Least clearance of a pollution degree, mm. */
-export const LEAST_CLEARANCE: Readonly<Record<PollutionDegree, number>> = { 1: 0, 2: 0.2, 3: 0.8, 4: 1.6 };
+const LEAST_CLEARANCE: Readonly<Record<PollutionDegree, number>> = { 1: 0, 2: 0.2, 3: 0.8, 4: 1.6 };
 
 /** Clearance for a steady or recurring peak voltage, inhomogeneous field, up to 2000 m. */
 export const RECURRING_CLEARANCE: { readonly points: readonly Point[]; readonly source: Source } = {

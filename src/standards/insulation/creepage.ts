@@ -6,7 +6,7 @@ import type { Source } from '../../values/value.ts';
 export type MaterialGroup = 'I' | 'II' | 'IIIa' | 'IIIb';
 
 /** Least tracking index of each group, highest first. */
-export const MATERIAL_GROUPS: readonly { readonly group: MaterialGroup; readonly from: number }[] = [
+const MATERIAL_GROUPS: readonly { readonly group: MaterialGroup; readonly from: number }[] = [
   { group: 'I', from: 600 },
   { group: 'II', from: 400 },
   { group: 'IIIa', from: 175 },

@@ -26,7 +26,7 @@ export const RATED_IMPULSE: { readonly rows: readonly ImpulseRow[]; readonly sou
 };
 
 /** Preferred impulse voltages, V: reinforced insulation takes the next one. */
-export const PREFERRED_IMPULSES: readonly number[] = [330, 500, 800, 1500, 2500, 4000, 6000, 8000, 12_000];
+const PREFERRED_IMPULSES: readonly number[] = [330, 500, 800, 1500, 2500, 4000, 6000, 8000, 12_000];
 
 /** Impulse voltage, V, that insulation on a mains of this voltage from line to neutral has to stand; null above the table. */
 export function ratedImpulse(lineToNeutral: number, category: OvervoltageCategory): number | null {
