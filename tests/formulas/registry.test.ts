@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { FORMULAS, formulaOf } from '../../src/formulas/index.ts';
+import { SUBJECT_TITLES } from '../../src/formulas/subject-titles.ts';
 
 const FOLDER = new URL('../../src/formulas/', import.meta.url);
 
@@ -13,6 +14,10 @@ describe('the list of formulas', () => {
         .map((file) => `${folder.name}/${file}`),
     );
     expect(FORMULAS.map((formula) => `${formula.subject}/${formula.id}.ts`).sort()).toEqual(files.sort());
+  });
+
+  it('has a title for every subject and none without', () => {
+    expect([...new Set(FORMULAS.map((formula) => formula.subject))].sort()).toEqual(Object.keys(SUBJECT_TITLES).sort());
   });
 
   it('has every id once and finds it', () => {
