@@ -10,10 +10,7 @@ import { isMissing, type Known, type Missing, type Value } from './value.ts';
  *
  * @param formula declares the methods as its inputs, so that its page names them
  */
-export function rangeOverMethods<D extends Dimension>(
-  formula: Pick<Formula, 'id'>,
-  methods: Readonly<Record<string, Known<D>>>,
-): Known<D> {
+export function rangeOverMethods<D extends Dimension>(formula: Pick<Formula, 'id'>, methods: Readonly<Record<string, Known<D>>>): Known<D> {
   const named = Object.entries(methods);
   const known = named.filter((entry): entry is [string, Value<D>] => !isMissing(entry[1]));
   const first = known[0];

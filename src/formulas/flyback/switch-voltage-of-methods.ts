@@ -39,7 +39,10 @@ export const switchVoltageOfMethods = defineFormula({
   compute({ clampAnalysis, halfOvershoot, bulkAllowance, clampMultiple }) {
     return (clampAnalysis + halfOvershoot + bulkAllowance + clampMultiple) / 4;
   },
-  validity: ['Flyback with a passive clamp; an active clamp leaves no free spike.'],
+  validity: [
+    'Flyback with a passive clamp; an active clamp leaves no free spike.',
+    'A method whose inputs are not known is left out of the mean and of the range.',
+  ],
   remarks: [
     'Four papers reckon the same spike in four ways; on one design of 375 V and 85 V they give 502 to 587 V. The sheet shows their range, with each named.',
   ],
