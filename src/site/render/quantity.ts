@@ -3,6 +3,9 @@ import { formatInterval } from '../../units/format.ts';
 import { isMissing, type Known, type Value } from '../../values/value.ts';
 import { restsOnAssumption } from '../../values/trace.ts';
 import { numberInUnit } from '../../tables/number-in-unit.ts';
+import { fixedNumber } from './fixed-number.ts';
+
+export { fixedNumber } from './fixed-number.ts';
 
 /** How a value is to be shown. */
 export interface Showing {
@@ -16,15 +19,6 @@ export interface Showing {
   readonly interval?: boolean;
   /** Leave the unit to the column's head. */
   readonly bare?: boolean;
-}
-
-/** A number with fixed decimals: true minus, thousands set off by a narrow space. */
-export function fixedNumber(value: number, decimals: number): string {
-  const text = Math.abs(value).toFixed(decimals);
-  const [whole = '', fraction] = text.split('.');
-  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole;
-  const sign = value < 0 && Number(text) !== 0 ? '−' : '';
-  return `${sign}${grouped}${fraction === undefined ? '' : `.${fraction}`}`;
 }
 
 /** The words of a quantity: number, no-break space, unit. */

@@ -6,6 +6,7 @@ import { revisedCorrections } from './findings.ts';
 import { counted } from './words.ts';
 import { ZONE_END, fullZone, sideZone, zoneLetter, zoneStart } from './zone.ts';
 import { lineUpFigure } from './line-up.ts';
+import { searchForm } from './search-form.ts';
 import { registerTable } from './register-table.ts';
 
 /** One page of the register: the sheets on it, newest first, and where it stands among the pages. */
@@ -44,11 +45,12 @@ export function registerZones(manifest: Manifest, page: RegisterPage): string {
 function titleZone(manifest: Manifest, page: RegisterPage): string {
   const { site } = manifest;
   const links = [
+    ['/finder/', 'Find by size, power or parts'],
     ['/topologies/', 'Which design it is'],
     ['/parts/', 'Where a part is used'],
     ['/makers/', 'Who made which part'],
   ] as const;
-  const heading = `<div class="rt"><h1>Register of teardowns</h1><p class="summary">${escapeText(site.description)}</p><p class="ways" id="zones">${links.map(([address, words]) => `<a href="${href(address)}">${words}</a>`).join(' ')}</p></div>`;
+  const heading = `<div class="rt"><h1>Register of teardowns</h1><p class="summary">${escapeText(site.description)}</p><p class="ways" id="zones">${links.map(([address, words]) => `<a href="${href(address)}">${words}</a>`).join(' ')}</p>${searchForm('')}</div>`;
   return `${zoneStart({ letter: 'A', title: null, label: 'Register', className: 'za' })}${heading}${page.page === 1 ? countBlock(manifest) : ''}${ZONE_END}`;
 }
 

@@ -1,0 +1,214 @@
+import { findSheets } from '../../corpus/find-sheets.ts';
+import {
+  CHOICE_GROUPS,
+  finderAddress,
+  RANGE_COLUMNS,
+  readFinderQuery,
+  withChoice,
+  withRange,
+  type FinderQuery,
+} from '../../corpus/finder-query.ts';
+import type { FinderRegister } from '../../corpus/finder-row.ts';
+import { columnWords, querySentence } from '../../corpus/finder-words.ts';
+import { unpackFinder, type PackedFinder } from '../../corpus/pack-finder.ts';
+import { scatterOf } from '../render/finder-scatter-of.ts';
+import { finderTable } from '../render/finder-table.ts';
+import { bindColumns } from './finder-columns.ts';
+import { bindRange, type RangeControl } from './range-control.ts';
+
+/** Rows drawn at once; more on request. */
+const FIRST_ROWS = 50;
+const MOST_COMPARED = 4;
+const THIN_SPACE = '\u202F';
+
+/** Fetches the register and lets ranges, choices, heads and boxes of the page ask it. The address always says what is asked. */
+export async function startFinder(): Promise<void> {
+  const box = document.querySelector<HTMLElement>('#finder');
+  const source = box?.dataset['rows'];
+  if (!box || source === undefined) return;
+  let register: FinderRegister;
+  try {
+    const response = await fetch(source);
+    if (!response.ok) throw new Error(String(response.status));
+    // Written by the build that this script belongs to.
+    register = unpackFinder((await response.json()) as PackedFinder);
+  } catch {
+    say(box, 'The list of devices could not be loaded, so nothing can be filtered; the table below holds them all.');
+    return;
+  }
+  runFinder(box, register);
+}
+
+function say(box: HTMLElement, words: string): void {
+  const refused = box.querySelector<HTMLElement>('[data-refused]');
+  if (refused === null) return;
+  refused.textContent = words;
+  refused.hidden = words === '';
+}
+
+function runFinder(box: HTMLElement, register: FinderRegister): void {
+  const part = (name: string): HTMLElement | null => box.querySelector<HTMLElement>(`[data-${name}]`);
+  const form = box.querySelector<HTMLFormElement>('#finder-form');
+  const scatter = part('scatter');
+  const table = part('table');
+  const clear = part('clear');
+  if (form === null || table === null) return;
+  const densest = Math.max(0.001, ...register.rows.map((row) => row.density ?? 0));
+  const read = readFinderQuery(new URL(location.href).searchParams);
+  let query = read.query;
+  let shown = FIRST_ROWS;
+  const chosen = new Set(new URL(location.href).searchParams.getAll('compare').flatMap((list) => list.split(',')).filter((slug) => register.rows.some((row) => row.slug === slug)).slice(0, MOST_COMPARED)); // prettier-ignore
+  say(
+    box,
+    read.refused
+      .map(({ name, value }) => `The address says “${name}=${value}”, which the finder does not understand; it is left out.`)
+      .join(' '),
+  );
+
+  const renew = (): void => {
+    const found = findSheets(register.rows, query);
+    const sentence = querySentence(query, register);
+    set(part('count'), `${String(found.length)} of ${String(register.rows.length)}`);
+    set(part('sentence'), sentence === '' ? 'nothing set yet' : sentence);
+    set(part('status'), `${String(found.length)} of ${String(register.rows.length)} devices found`);
+    if (clear !== null) clear.hidden = sentence === '';
+    if (scatter !== null) scatter.innerHTML = scatterOf(register.rows, new Set(found), query.ranges, scatter.clientWidth || 846);
+    const region = table.querySelector('.wide-table') ?? table;
+    region.innerHTML =
+      found.length === 0
+        ? `<p class="nothing">No device fulfils all of this. ${loosest(register, query)}</p>`
+        : finderTable(found.slice(0, shown), { sort: query.sort, columns: query.columns, currency: register.currency, densest, chosen });
+    more(found.length);
+    for (const control of controls) control.show(query.ranges[control.column]);
+    showChoices(form, query);
+    columns.show(query.columns);
+    remember();
+  };
+  const ask = (next: Partial<FinderQuery>): void => {
+    query = { ...query, ...next };
+    shown = FIRST_ROWS;
+    renew();
+  };
+  const remember = (): void => {
+    const address = new URL(location.href);
+    address.search = new URLSearchParams(
+      [...finderAddress(query), ...[...chosen].map((slug) => ['compare', slug] as const)].map(([name, value]) => [name, value]),
+    ).toString();
+    history.replaceState(null, '', address);
+  };
+  const more = (count: number): void => {
+    const note = part('more');
+    if (note === null) return;
+    const { long } = query.sort.by === 'name' ? { long: 'name' } : columnWords(query.sort.by, register.currency);
+    const order = query.sort.by === 'name' ? 'by name' : `${query.sort.falling ? 'highest' : 'lowest'} ${long.toLowerCase()} first`;
+    const compare =
+      chosen.size < 2
+        ? `<span>Tick two to four to compare them.</span>`
+        : `<a href="${box.dataset['compare'] ?? ''}?sheets=${[...chosen].map(encodeURIComponent).join(',')}">Compare ${String(chosen.size)} devices</a>`;
+    const rest =
+      count > shown ? ` <button type="button" class="as-link" data-all>Show ${String(Math.min(200, count - shown))} more</button>` : '';
+    note.innerHTML = `<span>${String(Math.min(shown, count))} of ${String(count)} shown, ${order}.</span>${rest} ${compare} <span>This search has its own address.</span>`;
+  };
+
+  const controls: RangeControl[] = [...form.querySelectorAll<HTMLElement>('[data-range]')].flatMap((element) => {
+    const column = RANGE_COLUMNS.find((each) => each === element.dataset['range']);
+    const values = column === undefined ? [] : register.rows.map((row) => row[column]);
+    const control = column === undefined ? null : bindRange(element, column, values, (range) => { ask(withRange(query, column, range)); }); // prettier-ignore
+    return control === null ? [] : [control];
+  });
+  const columns = bindColumns(form, (next) => {
+    ask({ columns: next });
+  });
+
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+  });
+  form.addEventListener('change', (event) => {
+    const field = event.target;
+    const holder = field instanceof Element ? field.closest<HTMLElement>('[data-choice]') : null;
+    const group = CHOICE_GROUPS.find((each) => each === holder?.dataset['choice']);
+    if (holder === null || group === undefined) return;
+    const words =
+      field instanceof HTMLSelectElement
+        ? [field.value].filter((word) => word !== '')
+        : [...holder.querySelectorAll<HTMLInputElement>('input:checked')].map((input) => input.value);
+    ask(withChoice(query, group, words));
+  });
+  box.addEventListener('click', (event) => {
+    const target = event.target instanceof Element ? event.target.closest<HTMLElement>('button') : null;
+    const by = target?.dataset['sort'];
+    if (target === clear && clear !== null) {
+      ask({ ranges: {}, choices: {} });
+      form.querySelector<HTMLElement>('summary')?.focus();
+    } else if (by !== undefined) {
+      const isSame = query.sort.by === by;
+      const { query: read } = readFinderQuery([['sort', `${(isSame ? !query.sort.falling : by !== 'name') ? '-' : ''}${by}`]]);
+      ask({ sort: read.sort });
+      table.querySelector<HTMLElement>(`[data-sort="${by}"]`)?.focus();
+    } else if (target !== null && 'all' in target.dataset) {
+      shown += 200;
+      renew();
+    }
+  });
+  table.addEventListener('change', (event) => {
+    const input = event.target;
+    if (!(input instanceof HTMLInputElement) || input.dataset['compare'] === undefined) return;
+    if (input.checked && chosen.size >= MOST_COMPARED) {
+      input.checked = false;
+      say(box, `At most ${String(MOST_COMPARED)} devices stand side by side: take one away first.`);
+      return;
+    }
+    say(box, '');
+    if (input.checked) chosen.add(input.dataset['compare']);
+    else chosen.delete(input.dataset['compare']);
+    more(findSheets(register.rows, query).length);
+    remember();
+  });
+  addEventListener('resize', () => {
+    if (scatter !== null)
+      scatter.innerHTML = scatterOf(register.rows, new Set(findSheets(register.rows, query)), query.ranges, scatter.clientWidth || 846);
+    for (const control of controls) control.show(query.ranges[control.column]);
+  });
+
+  if (matchMedia('(max-width: 839px)').matches)
+    for (const group of form.querySelectorAll<HTMLDetailsElement>('[data-folds]')) group.open = false;
+  box.querySelector('.turner')?.remove();
+  box.classList.add('with-script');
+  form.hidden = false;
+  renew();
+}
+
+const CHOICE_WORDS = { kind: 'kind', family: 'topology', switches: 'switch technology', controllers: 'controller' } as const;
+
+function set(element: HTMLElement | null, words: string): void {
+  if (element !== null) element.textContent = words.replaceAll('\u2009', THIN_SPACE);
+}
+
+function showChoices(form: HTMLFormElement, query: FinderQuery): void {
+  for (const holder of form.querySelectorAll<HTMLElement>('[data-choice]')) {
+    const group = CHOICE_GROUPS.find((each) => each === holder.dataset['choice']);
+    const words = group === undefined ? [] : (query.choices[group] ?? []);
+    for (const input of holder.querySelectorAll<HTMLInputElement>('input')) input.checked = words.includes(input.value);
+    const select = holder.querySelector('select');
+    if (select !== null) select.value = words[0] ?? '';
+    set(holder.querySelector<HTMLElement>('[data-said]'), words.length === 0 ? 'any' : `${String(words.length)} chosen`);
+  }
+}
+
+/** Which single range or group to open so that something is found; empty where no single one helps. */
+function loosest(register: FinderRegister, query: FinderQuery): string {
+  const ways = [
+    ...RANGE_COLUMNS.filter((column) => query.ranges[column] !== undefined).map((column) => ({
+      words: `the range of ${columnWords(column, register.currency).long.toLowerCase()}`,
+      query: withRange(query, column, null),
+    })),
+    ...CHOICE_GROUPS.filter((group) => (query.choices[group] ?? []).length > 0).map((group) => ({
+      words: `the choice of ${CHOICE_WORDS[group]}`,
+      query: withChoice(query, group, []),
+    })),
+  ];
+  const best = ways
+    .map((way) => ({ ...way, count: findSheets(register.rows, way.query).length }))
+    .sort((one, other) => other.count - one.count)[0];
+  return best === undefined || best.count === 0 ? '' : `Without ${best.words} there would be ${String(best.count)}.`;
+}
