@@ -1,4 +1,5 @@
 import type { Finding } from '../diagnostics/finding.ts';
+import { formulaOf } from '../formulas/index.ts';
 import type { Value } from '../values/value.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atKey, commonPractice, findingOf } from './finding-of.ts';
@@ -16,22 +17,28 @@ const RULE: Rule = {
 
 export const ratingExceeded: Check = { ...RULE, check };
 
-/** Certain only where the whole interval is above the rating and nothing in it was assumed or remembered. */
+/**
+ * An error only where the whole interval is above the rating and every number in it was printed, marked or measured, by formulas
+ * whose source was read. What was assumed, remembered, or taken from the data sheet of a part with that marking, warns.
+ */
 function check(input: CheckInput): Finding[] {
   return judgedStresses(input, null).flatMap((judged) => {
-    const { part } = judged;
+    const { part, row } = judged;
     // A capacitor across the line without X class is one fault and has its own rule.
     const unclassed = part.role === 'x-capacitor' && safetyClassesOf(part).length === 0;
-    if (unclassed || !exceedsRating(judged)) return [];
-    const certain = !restsOnAssumption(judged.ratio);
-    const message = `${stressInWords(judged)}: above its rating${certain ? '' : ', if what was assumed holds'}.`;
+    if (unclassed || row.allowance !== undefined || !exceedsRating(judged)) return [];
+    const certain = isCertain(judged.ratio);
+    const message = `${stressInWords(judged)}: above its rating${certain ? '' : ', if what was assumed or looked up holds'}.`;
     return [
       findingOf(RULE, atKey(...part.path), { message, severity: certain ? 'error' : 'warning', subject: part.references.join(', ') }),
     ];
   });
 }
 
-function restsOnAssumption({ origin }: Value): boolean {
-  if (origin.evidence === 'assumed') return true;
-  return origin.evidence === 'computed' && Object.values(origin.inputs).some(restsOnAssumption);
+const FIRM: ReadonlySet<string> = new Set(['printed', 'marked', 'measured']);
+
+function isCertain({ origin }: Value): boolean {
+  if (origin.evidence !== 'computed') return FIRM.has(origin.evidence);
+  const standing = formulaOf(origin.formula)?.source.standing;
+  return standing !== 'memory' && standing !== 'secondary' && Object.values(origin.inputs).every(isCertain);
 }

@@ -4,11 +4,18 @@ import { bulkFigures } from './bulk-figures.ts';
 import type { Derived } from './derived.ts';
 import { familyId } from './family-id.ts';
 import { inputFigures } from './input-figures.ts';
+import { heatFigures } from './heat/heat-figures-of.ts';
+import { insulationRows } from './insulation/insulation-rows.ts';
+import { lossBudget } from './loss-budget.ts';
+import { mainsFigures } from './mains/mains-figures-of.ts';
 import { namedValues } from './named-values.ts';
+import { gainCurves, operatingFigures } from './operating-figures.ts';
 import { powerPath } from './power-path/power-path-of.ts';
 import { ratedPower } from './rated-power.ts';
 import { revisionLetter } from './revision-letter.ts';
 import { sizeFigures } from './size-figures.ts';
+import { stageVerdicts } from './stage-verdicts.ts';
+import { stageGivens } from './stress/stage-givens.ts';
 import { stressRows } from './stress-rows.ts';
 import { topologyWords } from './topology-words.ts';
 
@@ -19,14 +26,26 @@ export function derive(entry: Entry): Derived {
   const size = sizeFigures(entry, power);
   const input = inputFigures(entry, power);
   const bulk = bulkFigures(entry, input);
+  const figures = { power, input, bulk };
+  const givens = stageGivens(entry, figures);
+  const stress = stressRows(entry, input, givens);
+  const operating = operatingFigures(entry, bulk, givens);
+  const path = powerPath(entry, shares, power);
   return {
     ratedPower: power,
     size,
     input,
     bulk,
     shares,
-    path: powerPath(entry, shares, power),
-    stress: stressRows(entry, input, bulk),
+    path,
+    insulation: insulationRows(entry, input, bulk),
+    mains: mainsFigures(entry, input),
+    heat: heatFigures(entry, path),
+    stress,
+    operating,
+    gainCurves: gainCurves(entry, givens),
+    losses: lossBudget(entry, figures),
+    stageVerdicts: stageVerdicts(entry, stress),
     topology: topologyWords(entry),
     family: familyId(entry),
     revision: revisionLetter(entry.corrections),

@@ -1,5 +1,9 @@
 import type { Known } from '../values/value.ts';
 import type { ShareMatrix } from '../sharing/share-matrix.ts';
+import type { GainCurve } from '../stages/models/stage-model.ts';
+import type { InsulationRow } from './insulation/insulation-row.ts';
+import type { MainsFigures } from './mains/mains-figures.ts';
+import type { HeatFigures } from './heat/heat-figures.ts';
 import type { PowerPath } from './power-path/power-path.ts';
 
 /** Volume and what follows from it; the basis says what is inside the volume. */
@@ -51,6 +55,54 @@ export interface StressRow {
   /** Id of the derating policy that gave the limit. */
   readonly policy: string;
   readonly verdict: Verdict;
+  /** Where it is worst, in words: "highest line", "at 20 V 3.25 A". */
+  readonly corner?: string;
+  /** The stress holds an allowance that a published design adds: shown beside the rating, never a fault of its own. */
+  readonly allowance?: true;
+  /** Published methods whose range the interval of the stress is. */
+  readonly methods?: readonly string[];
+  /** What the part stands for moments only, where its rating says so; it is shown and never judges. */
+  readonly transientRating?: Known<'voltage'>;
+}
+
+/** A value worked out for one stage, which the reviewer did not read anywhere: "reflected voltage at the highest output". */
+export interface OperatingFigure {
+  readonly stage: string;
+  readonly name: string;
+  readonly value: Known;
+}
+
+/** Gain of a resonant tank over frequency, of one stage. */
+export interface StageGainCurve extends GainCurve {
+  readonly stage: string;
+}
+
+/** One loss that could be worked out. */
+export interface LossItem {
+  readonly stage: string;
+  readonly references: readonly string[];
+  /** "conduction loss". */
+  readonly name: string;
+  readonly loss: Known<'power'>;
+}
+
+/** What the device loses at one measured point, beside what could be worked out of it. */
+export interface LossBudget {
+  /** The point: "115 V, 20.02 V 3.25 A". */
+  readonly point: string;
+  readonly measured: Known<'power'>;
+  readonly items: readonly LossItem[];
+  readonly explained: Known<'power'>;
+  readonly unexplained: Known<'power'>;
+}
+
+/** What can be said of one stage in plain words. */
+export interface StageVerdict {
+  readonly stage: string;
+  /** Trade name of the block. */
+  readonly name: string;
+  /** Sentences, in this order: thin, comfortable, not judged. Plain text. */
+  readonly sentences: readonly string[];
 }
 
 /** Everything computed from one entry, before tables and checks look at it. Plain data, JSON-safe. */
@@ -63,7 +115,18 @@ export interface Derived {
   readonly shares: ShareMatrix | null;
   /** The way of the power from the supply to the ports; null where no stage is described. */
   readonly path: PowerPath | null;
+  /** Measured distances beside those of the tables, in the order of the entry; empty off the mains. */
+  readonly insulation: readonly InsulationRow[];
+  /** Inrush, discharge of the plug pins and touch current; null off the mains. */
+  readonly mains: MainsFigures | null;
+  /** Loss, surface and what temperature they give. */
+  readonly heat: HeatFigures;
   readonly stress: readonly StressRow[];
+  readonly operating: readonly OperatingFigure[];
+  readonly gainCurves: readonly StageGainCurve[];
+  /** Null where no loss at full load was measured. */
+  readonly losses: LossBudget | null;
+  readonly stageVerdicts: readonly StageVerdict[];
   /** Stages in the order power flows, in words: "bridge · boost PFC · LLC half bridge · 3 × buck". */
   readonly topology: string;
   /** kebab-case id of the topology family. */

@@ -6,7 +6,7 @@ export function fittedParts(entry: Entry, role: string): readonly Part[] {
 }
 
 /** Whether a part is on the board, as far as the author says. */
-function isFitted(part: Part): boolean {
+export function isFitted(part: Part): boolean {
   return part.fitting !== 'not fitted' && part.fitting !== 'absent';
 }
 

@@ -61,7 +61,8 @@ function product(offer: Offer, port: Port, volts: number, amps: number): Known<'
   });
 }
 
-function offerValue<D extends Dimension>(dimension: D, number: number, offer: Offer, port: Port): Known<D> {
+/** A number of an offer, with the offer as its origin. */
+export function offerValue<D extends Dimension>(dimension: D, number: number, offer: Offer, port: Port): Known<D> {
   const at = offer.path.join('.');
   if (!Number.isFinite(number)) return missing(`the offer "${offer.written}" has no finite number`, [at]);
   return {

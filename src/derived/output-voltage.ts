@@ -12,7 +12,7 @@ import { PASSING_KINDS, stageById } from './stage-kinds.ts';
 export function outputVoltage(entry: Entry, stage: Stage): Known<'voltage'> {
   const given = stage.parameters['output'];
   const own = isOf(given, 'voltage') ? [edgeValue(given, 'high', given.path.join('.'))] : [];
-  const fed = reach(entry, stage, new Set());
+  const fed = reachOf(entry, stage);
   const offered = fed.ports.map(offeredVoltage);
   if (own.length === 0 && fed.converters.length > 0) return missing(`output voltage of ${stage.id} not given`, [`output of ${stage.id}`]);
   const unknown = own.length === 0 ? offered.find(isMissing) : undefined;
@@ -21,12 +21,17 @@ export function outputVoltage(entry: Entry, stage: Stage): Known<'voltage'> {
   return largest([...offered, ...own]) ?? missing(`${stage.id} feeds no port whose offers are known`, [`output of ${stage.id}`]);
 }
 
-interface Reach {
+/** What a stage feeds without another converter between, through blocks that only pass voltage on. */
+export interface Reach {
   readonly ports: readonly Port[];
   readonly converters: readonly string[];
 }
 
 /** Ports that a stage reaches without a converter between, and the converters that it feeds. */
+export function reachOf(entry: Entry, stage: Stage): Reach {
+  return reach(entry, stage, new Set());
+}
+
 function reach(entry: Entry, stage: Stage, seen: Set<string>): Reach {
   if (seen.has(stage.id)) return { ports: [], converters: [] };
   seen.add(stage.id);

@@ -13,11 +13,36 @@ import type { Known } from '../values/value.ts';
  */
 export function ratingOf<D extends Dimension>(part: Part, dimension: D, waveform: 'AC' | 'DC' | null = null): Known<D> {
   const names = part.references.join(', ');
-  const listed = quantitiesOf(part, dimension);
+  const transient = transientQuantity(part);
+  const listed = quantitiesOf(part, dimension).filter((quantity) => quantity.span !== transient?.span);
   const found = listed.find((quantity) => waveform === null || (quantity.waveform === 'AC') === (waveform === 'AC'));
   if (found === undefined) return missing(`${names}: ${wanted(dimension, waveform)} not known`, [`${dimension} rating of ${names}`]);
   const isLowerBound = found.bound === 'at least' || found.bound === 'above';
   return valueOf({ quantity: found, evidence: part.evidence }, part.path.join('.'), { bound: isLowerBound ? 'use' : 'refuse' });
+}
+
+/** Voltage that a part stands for moments only, where its rating says so: "650 V (750 V transient)". Null where it says none. */
+export function transientRatingOf(part: Part): Known<'voltage'> | null {
+  const found = transientQuantity(part);
+  return found === null ? null : valueOf({ quantity: found, evidence: part.evidence }, part.path.join('.'), { bound: 'use' });
+}
+
+/** Words for a rating of moments; they stand right after the number, or right before it. */
+const TRANSIENT = /^(?:transient|surge|pulsed?|peak|non-repetitive)$/iu;
+
+function transientQuantity(part: Part): Quantity<'voltage'> | null {
+  const marks = part.rating?.marks.filter((mark) => mark.kind === 'word' && TRANSIENT.test(mark.text)) ?? [];
+  const voltages = marks.length === 0 ? [] : quantitiesOf(part, 'voltage');
+  if (voltages.length < 2) return null;
+  return voltages.find((quantity) => marks.some((mark) => isBeside(mark.span, quantity.span))) ?? null;
+}
+
+function isBeside(
+  word: { readonly start: number; readonly end: number },
+  number: { readonly start: number; readonly end: number },
+): boolean {
+  const gap = word.start >= number.end ? word.start - number.end : number.start - word.end;
+  return gap >= 0 && gap <= 1;
 }
 
 /** What the part itself measured in one dimension; null where nobody measured it. */

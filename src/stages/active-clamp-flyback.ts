@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { ACTIVE_CLAMP_FLYBACK_MODEL } from './models/active-clamp-flyback.ts';
 
 export const ACTIVE_CLAMP_FLYBACK: StageDeclaration = {
   kind: 'active-clamp-flyback',
@@ -10,6 +11,7 @@ export const ACTIVE_CLAMP_FLYBACK: StageDeclaration = {
   modes: ['critical conduction', 'transition mode', 'burst', 'complementary', 'non-complementary'],
   parameters: [
     { key: 'bus', dimension: 'voltage', meaning: 'Voltage of the high-voltage bus' },
+    { key: 'lowest bus', dimension: 'voltage', meaning: 'Bus voltage down to which the output is held' },
     { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
     { key: 'Lm', dimension: 'inductance', meaning: 'Magnetising inductance, seen from the primary' },
     { key: 'leakage', dimension: 'inductance', meaning: 'Leakage inductance, seen from the primary' },
@@ -19,6 +21,7 @@ export const ACTIVE_CLAMP_FLYBACK: StageDeclaration = {
     { key: 'spike', dimension: 'voltage', meaning: 'Voltage spike above the plateau, as seen or assumed' },
     { key: 'reflected', dimension: 'voltage', meaning: 'Output voltage reflected to the primary' },
     { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
+    { key: 'sense threshold', dimension: 'voltage', meaning: 'Voltage across the sense resistor at which the controller limits' },
     { key: 'diode drop', dimension: 'voltage', meaning: 'Forward drop of the rectifier' },
     { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
     { key: 'efficiency', dimension: 'ratio', meaning: 'Efficiency of the block alone at full load' },
@@ -59,4 +62,5 @@ export const ACTIVE_CLAMP_FLYBACK: StageDeclaration = {
   },
   meaning:
     'A flyback whose clamp is a second switch. The energy of the leakage goes back to the input and swings the main switch to zero volts before it closes, so it can run fast and small.',
+  model: ACTIVE_CLAMP_FLYBACK_MODEL,
 };

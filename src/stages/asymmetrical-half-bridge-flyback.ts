@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { ASYMMETRICAL_HALF_BRIDGE_MODEL } from './models/asymmetrical-half-bridge-flyback.ts';
 
 export const ASYMMETRICAL_HALF_BRIDGE_FLYBACK: StageDeclaration = {
   kind: 'asymmetrical-half-bridge-flyback',
@@ -10,6 +11,7 @@ export const ASYMMETRICAL_HALF_BRIDGE_FLYBACK: StageDeclaration = {
   modes: ['zero-voltage resonant valley', 'critical conduction', 'burst'],
   parameters: [
     { key: 'bus', dimension: 'voltage', meaning: 'Voltage of the high-voltage bus' },
+    { key: 'lowest bus', dimension: 'voltage', meaning: 'Bus voltage down to which the output is held' },
     { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
     { key: 'Lm', dimension: 'inductance', meaning: 'Magnetising inductance, seen from the primary' },
     { key: 'leakage', dimension: 'inductance', meaning: 'Leakage inductance, seen from the primary' },
@@ -61,4 +63,5 @@ export const ASYMMETRICAL_HALF_BRIDGE_FLYBACK: StageDeclaration = {
   },
   meaning:
     'A half bridge with a resonant capacitor drives a flyback transformer. Switches see the bus and no more, and the wide range of output voltage of a flyback stays.',
+  model: ASYMMETRICAL_HALF_BRIDGE_MODEL,
 };

@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { BATTERY_PACK_MODEL } from './models/battery-pack.ts';
 
 export const BATTERY_PACK: StageDeclaration = {
   kind: 'battery-pack',
@@ -21,4 +22,5 @@ export const BATTERY_PACK: StageDeclaration = {
     fuse: 'input-fuse',
   },
   meaning: 'Cells with their protection. Holds its energy whether plugged in or not, so the cautions for lithium cells apply.',
+  model: BATTERY_PACK_MODEL,
 };

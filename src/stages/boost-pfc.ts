@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { BOOST_PFC_MODEL } from './models/boost-pfc.ts';
 
 export const BOOST_PFC: StageDeclaration = {
   kind: 'boost-pfc',
@@ -15,6 +16,7 @@ export const BOOST_PFC: StageDeclaration = {
     { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
     { key: 'efficiency', dimension: 'ratio', meaning: 'Efficiency of the block alone at full load' },
     { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
+    { key: 'sense threshold', dimension: 'voltage', meaning: 'Voltage across the sense resistor at which the controller limits' },
     { key: 'ripple current', dimension: 'current', meaning: 'Peak-to-peak ripple current in the inductor' },
     { key: 'brown-in', dimension: 'voltage', meaning: 'Supply voltage at which the block starts' },
     { key: 'brown-out', dimension: 'voltage', meaning: 'Supply voltage at which the block stops' },
@@ -49,4 +51,5 @@ export const BOOST_PFC: StageDeclaration = {
   },
   meaning:
     'A boost converter that draws a sine of current from the mains and charges the bus to some 390 V. Chosen above 75 W, where harmonics of the input current are limited; it also gives the next block a steady input.',
+  model: BOOST_PFC_MODEL,
 };

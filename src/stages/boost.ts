@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { BOOST_MODEL } from './models/boost.ts';
 
 export const BOOST: StageDeclaration = {
   kind: 'boost',
@@ -41,4 +42,5 @@ export const BOOST: StageDeclaration = {
     'low-side switch': 'buck-switch',
   },
   meaning: 'Steps a rail or a battery up to what a port has agreed on.',
+  model: BOOST_MODEL,
 };

@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { BUCK_BOOST_MODEL } from './models/buck-boost.ts';
 
 export const BUCK_BOOST: StageDeclaration = {
   kind: 'buck-boost',
@@ -45,4 +46,5 @@ export const BUCK_BOOST: StageDeclaration = {
   },
   meaning:
     'Four switches around one inductor give an output above or below the input. The block of car chargers and power banks, where the input may lie on either side of the output.',
+  model: BUCK_BOOST_MODEL,
 };

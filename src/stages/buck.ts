@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { BUCK_MODEL } from './models/buck.ts';
 
 export const BUCK: StageDeclaration = {
   kind: 'buck',
@@ -41,4 +42,5 @@ export const BUCK: StageDeclaration = {
     'low-side switch': 'buck-switch',
   },
   meaning: 'Steps a fixed rail down to what one port has agreed on. One for each port lets every port have its own voltage.',
+  model: BUCK_MODEL,
 };

@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { BULK_CAPACITOR_MODEL } from './models/bulk-capacitor.ts';
 
 export const BULK_CAPACITOR: StageDeclaration = {
   kind: 'bulk-capacitor',
@@ -33,4 +34,5 @@ export const BULK_CAPACITOR: StageDeclaration = {
   },
   meaning:
     'Capacitors behind the rectifier of a design without power-factor correction. They hold the crest of the mains and carry the converter from one crest to the next.',
+  model: BULK_CAPACITOR_MODEL,
 };

@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { DC_INPUT_MODEL } from './models/dc-input.ts';
 
 export const DC_INPUT: StageDeclaration = {
   kind: 'dc-input',
@@ -34,4 +35,5 @@ export const DC_INPUT: StageDeclaration = {
   },
   meaning:
     'Entry of a direct-current supply: a vehicle socket, a rail or a cable. It guards against reversed poles and the transients of a vehicle.',
+  model: DC_INPUT_MODEL,
 };

@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { FLYBACK_MODEL } from './models/flyback.ts';
 
 export const FLYBACK: StageDeclaration = {
   kind: 'flyback',
@@ -17,6 +18,7 @@ export const FLYBACK: StageDeclaration = {
   ],
   parameters: [
     { key: 'bus', dimension: 'voltage', meaning: 'Voltage of the high-voltage bus' },
+    { key: 'lowest bus', dimension: 'voltage', meaning: 'Bus voltage down to which the output is held' },
     { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
     { key: 'Lm', dimension: 'inductance', meaning: 'Magnetising inductance, seen from the primary' },
     { key: 'leakage', dimension: 'inductance', meaning: 'Leakage inductance, seen from the primary' },
@@ -26,6 +28,7 @@ export const FLYBACK: StageDeclaration = {
     { key: 'spike', dimension: 'voltage', meaning: 'Voltage spike above the plateau, as seen or assumed' },
     { key: 'reflected', dimension: 'voltage', meaning: 'Output voltage reflected to the primary' },
     { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
+    { key: 'sense threshold', dimension: 'voltage', meaning: 'Voltage across the sense resistor at which the controller limits' },
     { key: 'diode drop', dimension: 'voltage', meaning: 'Forward drop of the rectifier' },
     { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
     { key: 'efficiency', dimension: 'ratio', meaning: 'Efficiency of the block alone at full load' },
@@ -61,4 +64,5 @@ export const FLYBACK: StageDeclaration = {
   },
   meaning:
     'Stores energy in the gap of its transformer while the switch is on and gives it to the output while it is off. Few parts, any output voltage; the switch must stand the bus, the reflected output and the spike of the leakage.',
+  model: FLYBACK_MODEL,
 };

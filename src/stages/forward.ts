@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { FORWARD_MODEL } from './models/forward.ts';
 
 export const FORWARD: StageDeclaration = {
   kind: 'forward',
@@ -10,6 +11,7 @@ export const FORWARD: StageDeclaration = {
   modes: ['two-switch', 'single-switch', 'active clamp'],
   parameters: [
     { key: 'bus', dimension: 'voltage', meaning: 'Voltage of the high-voltage bus' },
+    { key: 'lowest bus', dimension: 'voltage', meaning: 'Bus voltage down to which the output is held' },
     { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
     { key: 'L', dimension: 'inductance', meaning: 'Inductance of the power inductor' },
     { key: 'Lm', dimension: 'inductance', meaning: 'Magnetising inductance, seen from the primary' },
@@ -50,4 +52,5 @@ export const FORWARD: StageDeclaration = {
   },
   meaning:
     'Passes energy through the transformer while the switch is on and smooths it in an output inductor. The core must be reset in each cycle.',
+  model: FORWARD_MODEL,
 };

@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { INPUT_FILTER_MODEL } from './models/input-filter.ts';
 
 export const INPUT_FILTER: StageDeclaration = {
   kind: 'input-filter',
@@ -32,4 +33,5 @@ export const INPUT_FILTER: StageDeclaration = {
   },
   meaning:
     'Fuse, chokes and safety capacitors between the plug and the rectifier. It keeps switching noise off the mains, takes surges, and must let its own charge go after unplugging.',
+  model: INPUT_FILTER_MODEL,
 };

@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { LLC_HALF_BRIDGE_MODEL } from './models/llc-half-bridge.ts';
 
 export const LLC_HALF_BRIDGE: StageDeclaration = {
   kind: 'llc-half-bridge',
@@ -10,6 +11,7 @@ export const LLC_HALF_BRIDGE: StageDeclaration = {
   modes: ['below resonance', 'at resonance', 'above resonance', 'burst'],
   parameters: [
     { key: 'bus', dimension: 'voltage', meaning: 'Voltage of the high-voltage bus' },
+    { key: 'lowest bus', dimension: 'voltage', meaning: 'Bus voltage down to which the output is held' },
     { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
     { key: 'Lr', dimension: 'inductance', meaning: 'Resonant inductance' },
     { key: 'Cr', dimension: 'capacitance', meaning: 'Resonant capacitance' },
@@ -55,4 +57,5 @@ export const LLC_HALF_BRIDGE: StageDeclaration = {
   },
   meaning:
     'A half bridge drives a resonant tank of two inductances and a capacitor; output is set by frequency. Switches close at zero volts and see the bus alone; it wants a steady input, so it usually follows a PFC.',
+  model: LLC_HALF_BRIDGE_MODEL,
 };

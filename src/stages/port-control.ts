@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { PORT_CONTROL_MODEL } from './models/port-control.ts';
 
 export const PORT_CONTROL: StageDeclaration = {
   kind: 'port-control',
@@ -19,4 +20,5 @@ export const PORT_CONTROL: StageDeclaration = {
     capacitor: 'output-capacitor',
   },
   meaning: 'Connector, the controller that speaks with the device, and the switch between the rail and the pins.',
+  model: PORT_CONTROL_MODEL,
 };

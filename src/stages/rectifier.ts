@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { RECTIFIER_MODEL } from './models/rectifier.ts';
 
 export const RECTIFIER: StageDeclaration = {
   kind: 'rectifier',
@@ -32,4 +33,5 @@ export const RECTIFIER: StageDeclaration = {
     switch: 'synchronous-rectifier',
   },
   meaning: 'Turns the mains into pulses of one polarity. Its diodes see the crest of the mains and carry the whole input current.',
+  model: RECTIFIER_MODEL,
 };

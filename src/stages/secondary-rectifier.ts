@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { SECONDARY_RECTIFIER_MODEL } from './models/secondary-rectifier.ts';
 
 export const SECONDARY_RECTIFIER: StageDeclaration = {
   kind: 'secondary-rectifier',
@@ -32,4 +33,5 @@ export const SECONDARY_RECTIFIER: StageDeclaration = {
   },
   meaning:
     'Rectifies the winding of the isolated converter, where it is worth a block of its own. Its rating must cover the output and the reflected input together.',
+  model: SECONDARY_RECTIFIER_MODEL,
 };

@@ -1,5 +1,6 @@
 import type { Dimension } from '../units/dimension.ts';
 import type { RoleId } from '../roles/role.ts';
+import type { StageModel } from './models/stage-model.ts';
 
 /** Kebab-case id of a topology block, equal to its file stem in this folder. */
 export type StageKind = string;
@@ -9,6 +10,8 @@ interface StageParameter {
   readonly key: string;
   readonly dimension: Dimension;
   readonly meaning: string;
+  /** Stresses and operating values; a block without one gets no verdict. */
+  readonly model?: StageModel;
 }
 
 /** One topology block of the power path, declared once. */
@@ -29,4 +32,6 @@ export interface StageDeclaration {
   readonly shortRoles: Readonly<Record<string, RoleId>>;
   /** What it is and why designers choose it, own words. */
   readonly meaning: string;
+  /** Stresses and operating values; a block without one gets no verdict. */
+  readonly model?: StageModel;
 }

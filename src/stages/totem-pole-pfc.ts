@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
 import { COMMON_ROLES } from './common-roles.ts';
+import { TOTEM_POLE_PFC_MODEL } from './models/totem-pole-pfc.ts';
 
 export const TOTEM_POLE_PFC: StageDeclaration = {
   kind: 'totem-pole-pfc',
@@ -15,6 +16,7 @@ export const TOTEM_POLE_PFC: StageDeclaration = {
     { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
     { key: 'efficiency', dimension: 'ratio', meaning: 'Efficiency of the block alone at full load' },
     { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
+    { key: 'sense threshold', dimension: 'voltage', meaning: 'Voltage across the sense resistor at which the controller limits' },
     { key: 'ripple current', dimension: 'current', meaning: 'Peak-to-peak ripple current in the inductor' },
     { key: 'brown-in', dimension: 'voltage', meaning: 'Supply voltage at which the block starts' },
     { key: 'brown-out', dimension: 'voltage', meaning: 'Supply voltage at which the block stops' },
@@ -48,4 +50,5 @@ export const TOTEM_POLE_PFC: StageDeclaration = {
   },
   meaning:
     'A boost converter without a diode bridge: one leg switches fast, the other turns over with the mains. It saves the drop of two diodes and needs switches without stored charge.',
+  model: TOTEM_POLE_PFC_MODEL,
 };

@@ -25,10 +25,19 @@ const MEANT: readonly { readonly slug: string; readonly found: readonly string[]
   },
   {
     slug: 'tillmere-nub-20',
-    found: ['capacitor-voltage-margin at C1, C2', 'rectifier-voltage-margin at D3'],
-    answered: ['rectifier-voltage-margin at D3'],
+    found: ['capacitor-voltage-margin at C1, C2', 'rectifier-voltage-margin at D3', 'switch-voltage-margin at Q1'],
+    answered: ['rectifier-voltage-margin at D3', 'switch-voltage-margin at Q1'],
   },
-  { slug: 'wendlestone-fairlead-92', found: ['capacitor-voltage-margin at C11, C12', 'protection-margin at F1'], answered: [] },
+  {
+    slug: 'wendlestone-fairlead-92',
+    found: [
+      'capacitor-voltage-margin at C11, C12',
+      'capacitor-voltage-margin at C3, C4, C5',
+      'protection-margin at F1',
+      'switch-voltage-margin at Q2, Q3',
+    ],
+    answered: ['capacitor-voltage-margin at C3, C4, C5', 'switch-voltage-margin at Q2, Q3'],
+  },
   { slug: 'yarrowdene-stub-30', found: ['capacitor-voltage-margin at C1', 'capacitor-voltage-margin at C2'], answered: [] },
 ];
 

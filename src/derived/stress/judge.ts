@@ -2,10 +2,12 @@ import type { Part } from '../../entry/entry.ts';
 import { currentStressRatio } from '../../formulas/stress/current-stress-ratio.ts';
 import { voltageStressRatio } from '../../formulas/stress/voltage-stress-ratio.ts';
 import { ruleFor, type DeratingPolicy } from '../../standards/derating/policy.ts';
+import type { Stress } from '../../stages/models/stage-model.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import type { StressRow, Verdict } from '../derived.ts';
 import { partClassOf, technologyOf } from '../part-class.ts';
+import { transientRatingOf } from '../part-rating.ts';
 
 /** A stress to be judged: which part, what it is called, and the two numbers. */
 interface Strain<D extends 'voltage' | 'current'> {
@@ -16,6 +18,12 @@ interface Strain<D extends 'voltage' | 'current'> {
   readonly rating: Known<D>;
   /** Class to judge it by, where the rating used makes it another than the part's own. */
   readonly partClass?: string;
+  /** The corner at which it is worst, in words. */
+  readonly corner?: string | null;
+  /** Judged by the rating itself, where the stress is of moments or holds an allowance already. */
+  readonly against?: Stress['against'];
+  /** Published methods whose range the interval is. */
+  readonly methods?: readonly string[];
 }
 
 /** A voltage against a rated voltage. */
@@ -39,7 +47,8 @@ function row(
   const { part, stress, rating } = strain;
   const question = { partClass: strain.partClass ?? partClassOf(part), role: part.role, technology: technologyOf(part), quantity };
   const rule = ruleFor(policy, isMissing(rating) ? question : { ...question, rated: rating.nominal });
-  const limit = rule?.limit ?? null;
+  const limit = (strain.against ?? 'policy') === 'policy' ? (rule?.limit ?? null) : null;
+  const transient = quantity === 'voltage' ? transientRatingOf(part) : null;
   return {
     references: part.references,
     role: part.role,
@@ -51,6 +60,10 @@ function row(
     limit,
     policy: policy.id,
     verdict: verdictOf(ratio, limit),
+    ...(strain.corner === undefined || strain.corner === null ? {} : { corner: strain.corner }),
+    ...(strain.methods === undefined || strain.methods.length === 0 ? {} : { methods: strain.methods }),
+    ...(strain.against === 'allowance' ? { allowance: true as const } : {}),
+    ...(transient === null ? {} : { transientRating: transient }),
   };
 }
 

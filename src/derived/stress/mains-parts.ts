@@ -1,22 +1,15 @@
 import type { Part } from '../../entry/entry.ts';
 import type { StressRow } from '../derived.ts';
 import { DIRECT_SUPPLY_FUSE } from '../../standards/derating/policy.ts';
-import { fittedParts } from '../fitted-parts.ts';
 import { quantitiesOf, ratingOf } from '../part-rating.ts';
 import { judgeCurrent, judgeVoltage } from './judge.ts';
 import type { StressInput } from './stress-input.ts';
 
-/** Parts before the bulk: fuse, varistor, X capacitor, bridge. Ratings for alternating voltage meet rms, others the crest. */
-export function mainsParts(given: StressInput): readonly StressRow[] {
-  const { entry, input, policy } = given;
-  return [
-    ...fittedParts(entry, 'input-fuse').flatMap((part) => fuseRows(part, given)),
-    ...fittedParts(entry, 'varistor').map((part) => varistorRow(part, given)),
-    ...fittedParts(entry, 'x-capacitor').map((part) => xCapacitorRow(part, given)),
-    ...fittedParts(entry, 'bridge-rectifier').map((part) =>
-      judgeVoltage({ part, quantity: 'reverse voltage', stress: input.peak, rating: ratingOf(part, 'voltage') }, policy),
-    ),
-  ];
+/** Rows of fuse, varistor and X capacitor; null for other roles. Ratings for alternating voltage meet rms, others the crest. */
+export function mainsPart(part: Part, given: StressInput): readonly StressRow[] | null {
+  if (part.role === 'input-fuse') return fuseRows(part, given);
+  if (part.role === 'varistor') return [varistorRow(part, given)];
+  return part.role === 'x-capacitor' ? [xCapacitorRow(part, given)] : null;
 }
 
 /** A fuse's rated voltage is that of its supply: alternating unless it is marked for direct voltage only. */

@@ -1,0 +1,91 @@
+import type { Entry, Part, Stage } from '../entry/entry.ts';
+import { conductionLoss } from '../formulas/loss/conduction-loss.ts';
+import { forwardDropLoss } from '../formulas/loss/forward-drop-loss.ts';
+import { parallelPartsResistance } from '../formulas/loss/parallel-parts-resistance.ts';
+import { bridgeLoss } from '../formulas/pfc/bridge-loss.ts';
+import { CUSTOMARY, type CustomaryValue } from '../standards/customary-values.ts';
+import { stageOf } from '../stages/index.ts';
+import { bridgeCurrent } from '../stages/models/bus-side.ts';
+import { rectifierDrop } from '../stages/models/secondary-side.ts';
+import type { RoleCurrent, StageGiven } from '../stages/models/stage-model.ts';
+import { applyFormula } from '../values/apply-formula.ts';
+import { assume } from '../values/assume.ts';
+import { foldFormula } from '../values/fold-formula.ts';
+import { isMissing, type Known } from '../values/value.ts';
+import { sumOfPowers } from '../formulas/energy/sum-of-powers.ts';
+import type { LossItem } from './derived.ts';
+import { assumed } from './fact-value.ts';
+import { isFitted, pieces } from './fitted-parts.ts';
+import { quantitiesOf, ratingOf } from './part-rating.ts';
+import { converterOf, PASSING_KINDS, stageById } from './stage-kinds.ts';
+import { partHint } from './stress/part-hint.ts';
+import type { StageGivens } from './stress/stage-givens.ts';
+
+/** Losses by conduction of switches, bridge and output diodes, at the corner that the givens stand for. */
+export function conductionLosses(entry: Entry, givens: StageGivens): readonly LossItem[] {
+  return entry.parts.filter(isFitted).flatMap((part) => lossOf(entry, part, givens));
+}
+
+function lossOf(entry: Entry, part: Part, givens: StageGivens): readonly LossItem[] {
+  const stage = carrierOf(entry, part);
+  if (stage === null) return [];
+  const given = givens(stage);
+  if (part.role === 'bridge-rectifier') return [item(part, 'conduction loss of the bridge', bridge(given))];
+  if (part.role === 'rectifier-diode' && stageOf(stage.kind)?.side === 'barrier') {
+    return [item(part, 'loss of the forward drop', diode(given))];
+  }
+  const carried = stageOf(stage.kind)?.model?.rms?.[part.role]?.(given, partHint(part));
+  return carried === undefined || quantitiesOf(part, 'resistance').length === 0
+    ? []
+    : [item(part, 'conduction loss', switchLoss(part, carried))];
+}
+
+/** A synchronous rectifier in a block that passes power on carries what the converter before it gives. */
+function carrierOf(entry: Entry, part: Part): Stage | null {
+  const stage = stageById(entry, part.stage);
+  return stage !== null && PASSING_KINDS.includes(stage.kind) ? converterOf(entry, part.stage) : stage;
+}
+
+function item(part: Part, name: string, loss: Known<'power'>): LossItem {
+  return { stage: part.stage, references: part.references, name, loss };
+}
+
+/** Loss of all parts of a key: those of one place side by side, and each place that carries counted once. */
+function switchLoss(part: Part, { current, places, carrying }: RoleCurrent): Known<'power'> {
+  const named = countOf(part);
+  const sideBySide = Math.max(1, Math.round(named / places));
+  const source = { title: 'The entry itself', section: part.path.join('.'), standing: 'read' } as const;
+  const count = assume('ratio', sideBySide, sideBySide, sideBySide, `${sideBySide} side by side, as counted`, source);
+  const one = ratingOf(part, 'resistance');
+  const resistance = sideBySide === 1 ? one : applyFormula(parallelPartsResistance, { resistance: one, count });
+  const ofPlace = applyFormula(conductionLoss, { current, factor: assumed('ratio', hotFactor(part)), resistance });
+  const all = Array.from({ length: Math.min(carrying, named) }, () => ofPlace);
+  return foldFormula(all, (first, second) => applyFormula(sumOfPowers, { first, second }), 'loss');
+}
+
+/** Pieces of a key; a count that is none, or absurd, stands for one, and a check reports it. */
+function countOf(part: Part): number {
+  const count = pieces(part);
+  return Number.isFinite(count) && count <= MOST_PIECES ? count : 1;
+}
+
+const MOST_PIECES = 64;
+
+/** Rated voltage from which silicon switches are of the superjunction kind, whose resistance rises most when hot. */
+const SUPERJUNCTION_FROM = 400;
+
+function hotFactor(part: Part): CustomaryValue {
+  if (/gan|gallium/iu.test(part.technology ?? '')) return CUSTOMARY.coldGallium;
+  const rated = ratingOf(part, 'voltage', 'DC');
+  return !isMissing(rated) && rated.nominal >= SUPERJUNCTION_FROM ? CUSTOMARY.coldSuperjunction : CUSTOMARY.coldLowVoltage;
+}
+
+function bridge(given: StageGiven): Known<'power'> {
+  return applyFormula(bridgeLoss, { current: bridgeCurrent(given), drop: assumed('voltage', CUSTOMARY.bridgeDrop) });
+}
+
+function diode(given: StageGiven): Known<'power'> {
+  const [point] = given.output.points.slice(-1);
+  const current = point?.current ?? { missing: true, reason: `output of ${given.id} not known`, needs: [`output of ${given.id}`] };
+  return applyFormula(forwardDropLoss, { current, drop: rectifierDrop(given, true) });
+}

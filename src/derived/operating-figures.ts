@@ -1,0 +1,69 @@
+import type { Entry, Stage } from '../entry/entry.ts';
+import { holdUpTime } from '../formulas/bulk/hold-up-time.ts';
+import { bulkCapacitancePerWatt } from '../formulas/bulk/bulk-capacitance-per-watt.ts';
+import { inputPower } from '../formulas/mains/input-power.ts';
+import { busRipple } from '../formulas/pfc/bus-ripple.ts';
+import { senseLimitCurrent } from '../formulas/sense/sense-limit-current.ts';
+import { CUSTOMARY } from '../standards/customary-values.ts';
+import { stageOf } from '../stages/index.ts';
+import { wanted } from '../stages/models/wanted.ts';
+import { applyFormula } from '../values/apply-formula.ts';
+import { briefTrace } from '../values/brief-trace.ts';
+import type { BulkFigures, OperatingFigure, StageGainCurve } from './derived.ts';
+import { assumed } from './fact-value.ts';
+import { PFC_KINDS } from './stage-kinds.ts';
+import { resistanceOf } from './stress/stage-given.ts';
+import type { StageGivens } from './stress/stage-givens.ts';
+
+/** What each stage works at, from what a reviewer has: turns ratio, reflected voltage, resonance, ripple, hold-up, current limit. */
+export function operatingFigures(entry: Entry, bulk: BulkFigures, givens: StageGivens): readonly OperatingFigure[] {
+  return entry.stages.flatMap((stage) => {
+    const own = stageOf(stage.kind)?.model?.operating?.(givens(stage)) ?? [];
+    return [...own, ...ofBus(stage, bulk, givens), ...ofSense(entry, stage, givens)].map((one) => ({ stage: stage.id, ...one }));
+  });
+}
+
+/** Gain curves of the resonant stages whose tank is known. */
+export function gainCurves(entry: Entry, givens: StageGivens): readonly StageGainCurve[] {
+  return entry.stages.flatMap((stage) => {
+    const curve = stageOf(stage.kind)?.model?.gainCurve?.(givens(stage)) ?? null;
+    return curve === null ? [] : [{ stage: stage.id, ...curve }];
+  });
+}
+
+type Figures = readonly Omit<OperatingFigure, 'stage'>[];
+
+/** The bulk capacitor at work: ripple at twice the line behind a PFC, the valley at the lowest line without, and what it holds up. */
+function ofBus(stage: Stage, bulk: BulkFigures, givens: StageGivens): Figures {
+  if (bulk.references.length === 0) return [];
+  const capacitance = briefTrace(bulk.capacitance);
+  const given = givens(stage);
+  if (PFC_KINDS.includes(stage.kind)) {
+    const bus = given.input.lowest;
+    const ripple = applyFormula(busRipple, { power: given.power, frequency: given.supply.frequency, capacitance, bus });
+    return [{ name: 'ripple of the bus at twice the line', value: ripple }];
+  }
+  if (stageOf(stage.kind)?.side !== 'barrier') return [];
+  const power = applyFormula(inputPower, { power: given.power, efficiency: given.efficiency });
+  const holdUp = applyFormula(holdUpTime, {
+    capacitance,
+    start: given.input.lowest,
+    end: wanted(given, 'lowest bus', 'voltage', 'low'),
+    power,
+  });
+  const perWatt = applyFormula(bulkCapacitancePerWatt, { capacitance, power: given.power });
+  const valley =
+    given.supply.shaped || given.supply.kind === 'DC'
+      ? []
+      : [{ name: 'lowest bulk voltage at the lowest line', value: given.input.lowest }];
+  return [...valley, { name: 'hold-up time', value: holdUp }, { name: 'bulk capacitance per watt', value: perWatt }];
+}
+
+/** Peak at which the current-sense resistor of a mains converter trips. */
+function ofSense(entry: Entry, stage: Stage, givens: StageGivens): Figures {
+  const side = stageOf(stage.kind)?.side;
+  const resistance = side === 'primary' || side === 'barrier' ? resistanceOf(entry, stage, 'current-sense-resistor') : null;
+  if (resistance === null) return [];
+  const threshold = givens(stage).parameter('sense threshold', 'voltage', 'high') ?? assumed('voltage', CUSTOMARY.senseThreshold);
+  return [{ name: 'current limit of the sense resistor', value: applyFormula(senseLimitCurrent, { threshold, resistance }) }];
+}

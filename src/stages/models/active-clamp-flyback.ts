@@ -1,0 +1,45 @@
+import { BUS_SIDE } from './bus-side.ts';
+import { clampedSwitchVoltage } from '../../formulas/flyback/clamped-switch-voltage.ts';
+import { switchVoltageWithSpike } from '../../formulas/flyback/switch-voltage-with-spike.ts';
+import { applyFormula } from '../../values/apply-formula.ts';
+import { flybackPrimaryRms, flybackSecondaryRms } from './flyback-currents.ts';
+import { flybackOperating } from './flyback-operating.ts';
+import { flybackReverse, plateauOf } from './flyback-voltages.ts';
+import { primaryPeak, rectifierMean } from './flyback.ts';
+import { highestReflected } from './reflected.ts';
+import { OUTPUT_SIDE } from './secondary-side.ts';
+import type { StageGiven, StageModel, Stress } from './stage-model.ts';
+import { voltageStress } from './stress.ts';
+
+/** Bus and clamp; without a known clamp voltage bus and reflected output, which the clamp capacitor holds but for its ripple. */
+function clamped(given: StageGiven): Stress {
+  const clamp = given.parameter('clamp', 'voltage', 'high');
+  const input = given.input.highest;
+  if (clamp !== null) return voltageStress('clamped voltage', applyFormula(clampedSwitchVoltage, { input, clamp }), 'highest line');
+  const plateau = plateauOf(given);
+  const spike = given.parameter('spike', 'voltage', 'high');
+  if (spike === null) return voltageStress('off-state voltage without spike', plateau, 'highest line');
+  return voltageStress('off-state voltage with spike', applyFormula(switchVoltageWithSpike, { plateau, spike }), 'highest line');
+}
+
+/** Flyback with an active clamp: no free spike, both switches stand the bus and the clamp. */
+export const ACTIVE_CLAMP_FLYBACK_MODEL: StageModel = {
+  stresses: {
+    ...BUS_SIDE,
+    ...OUTPUT_SIDE,
+    'primary-switch': (given) => [clamped(given), primaryPeak(given)],
+    'clamp-switch': (given) => [clamped(given)],
+    'clamp-capacitor': (given) => [
+      voltageStress('voltage', given.parameter('clamp', 'voltage', 'high') ?? highestReflected(given), 'highest output'),
+    ],
+    'synchronous-rectifier': (given) => [voltageStress('reverse voltage', flybackReverse(given), 'highest line')],
+    'rectifier-diode': (given) => [voltageStress('reverse voltage', flybackReverse(given), 'highest line'), rectifierMean(given)],
+  },
+  operating: flybackOperating,
+  rms: { 'primary-switch': flybackPrimaryRms, 'synchronous-rectifier': flybackSecondaryRms },
+  assumes: [
+    'A clamp capacitor large enough that its ripple does not matter.',
+    'Operation at the boundary of continuous conduction where no mode is given; the negative current that swings the node is left out.',
+  ],
+  refuses: ['The verdict on both switches where neither turns nor reflected nor clamp voltage are given.'],
+};

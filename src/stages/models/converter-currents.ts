@@ -1,0 +1,97 @@
+import { boostInductorMean } from '../../formulas/buck/boost-inductor-mean.ts';
+import { boostInductorRipple } from '../../formulas/buck/boost-inductor-ripple.ts';
+import { buckDuty } from '../../formulas/buck/buck-duty.ts';
+import { buckInductorRipple } from '../../formulas/buck/buck-inductor-ripple.ts';
+import { buckInputCapacitorRms } from '../../formulas/buck/buck-input-capacitor-rms.ts';
+import { inductorPeakCurrent } from '../../formulas/buck/inductor-peak-current.ts';
+import { rippleCarryingRms } from '../../formulas/buck/ripple-carrying-rms.ts';
+import { applyFormula } from '../../values/apply-formula.ts';
+import { missing } from '../../values/missing.ts';
+import { isMissing, type Known } from '../../values/value.ts';
+import type { Corner, OperatingValue, OutputPoint, RoleCurrent, StageGiven, StageModel, Stress } from './stage-model.ts';
+import { currentStress, worstCorner } from './stress.ts';
+import { wanted } from './wanted.ts';
+
+type Amps = Known<'current'>;
+type Kind = 'buck' | 'boost' | 'buck-boost';
+
+/** Mean and ripple of the inductor current at one output and one input. */
+interface Inductor {
+  readonly mean: Amps;
+  readonly ripple: Amps;
+}
+
+/** Currents of a converter around one inductor: a buck, a boost, or the four-switch converter that is either. */
+export function converterCurrents(kind: Kind): {
+  readonly peak: (given: StageGiven) => Stress;
+  readonly inputRipple: (given: StageGiven) => Stress;
+  readonly operating: (given: StageGiven) => readonly OperatingValue[];
+  readonly rms: NonNullable<StageModel['rms']>;
+} {
+  const peakOf = (given: StageGiven): Corner<'current'> => {
+    const own = given.parameter('peak current', 'current', 'high');
+    if (own !== null) return { stress: own, corner: null };
+    return together(given, (point) =>
+      larger(corners(kind, given, point).map(({ mean, ripple }) => applyFormula(inductorPeakCurrent, { current: mean, ripple }))),
+    );
+  };
+  const rmsOf = (given: StageGiven): RoleCurrent => {
+    const rms = ({ mean, ripple }: Inductor): Amps => applyFormula(rippleCarryingRms, { current: mean, ripple });
+    const { stress, corner } = together(given, (point) => larger(corners(kind, given, point).map(rms)));
+    return { current: stress, corner: corner ?? 'full load', places: 2, carrying: 1 };
+  };
+  return {
+    peak: (given) => currentStress('peak current', () => peakOf(given)),
+    inputRipple: (given) => currentStress('ripple current', () => together(given, (point) => inputRipple(given, point))),
+    operating: (given) => [{ name: 'peak current of the inductor', value: peakOf(given).stress }],
+    rms: { 'buck-switch': rmsOf },
+  };
+}
+
+/** Where several ports draw on one converter, the sum at its one voltage decides, which the offers of each do not tell. */
+function together(given: StageGiven, at: (point: OutputPoint) => Amps): Corner<'current'> {
+  const { sharedBy } = given.output;
+  if (sharedBy === 1) return worstCorner(given, at);
+  return { stress: missing(`${sharedBy} ports draw on ${given.id} together`, [`peak current of ${given.id}`]), corner: null };
+}
+
+/** A buck is worst at the highest input, a boost at the lowest; four switches meet both where the output lies between. */
+function corners(kind: Kind, given: StageGiven, point: OutputPoint): readonly Inductor[] {
+  const { highest, lowest } = given.input;
+  if (kind === 'buck') return [stepDown(given, point, highest)];
+  if (kind === 'boost') return [stepUp(given, point, lowest)];
+  const canStepUp = isMissing(lowest) || isMissing(point.voltage) || point.voltage.nominal > lowest.nominal;
+  const canStepDown = isMissing(highest) || isMissing(point.voltage) || point.voltage.nominal < highest.nominal;
+  return [...(canStepUp ? [stepUp(given, point, lowest)] : []), ...(canStepDown ? [stepDown(given, point, highest)] : [])];
+}
+
+function stepDown(given: StageGiven, { voltage: output, current }: OutputPoint, input: Known<'voltage'>): Inductor {
+  return { mean: current, ripple: own(given) ?? applyFormula(buckInductorRipple, { input, output, ...choke(given) }) };
+}
+
+function stepUp(given: StageGiven, { voltage: output, current }: OutputPoint, input: Known<'voltage'>): Inductor {
+  const mean = applyFormula(boostInductorMean, { current, output, input });
+  return { mean, ripple: own(given) ?? applyFormula(boostInductorRipple, { input, output, ...choke(given) }) };
+}
+
+function own(given: StageGiven): Amps | null {
+  return given.parameter('ripple current', 'current', 'high');
+}
+
+function choke(given: StageGiven): { readonly inductance: Known<'inductance'>; readonly frequency: Known<'frequency'> } {
+  return { inductance: wanted(given, 'L', 'inductance', 'low'), frequency: wanted(given, 'frequency', 'frequency', 'low') };
+}
+
+/** Rms of what the input capacitors of a buck supply: worst where the output is half of the input, not at the highest output. */
+function inputRipple(given: StageGiven, point: OutputPoint): Amps {
+  const { mean: current, ripple } = stepDown(given, point, given.input.highest);
+  return applyFormula(buckInputCapacitorRms, {
+    duty: applyFormula(buckDuty, { output: point.voltage, input: given.input.highest }),
+    current,
+    ripple,
+  });
+}
+
+function larger(several: readonly Amps[]): Amps {
+  return several.reduce((best, one) => (isMissing(best) || (!isMissing(one) && one.high <= best.high) ? best : one));
+}
