@@ -162,6 +162,7 @@ function memberOf(random: Random, platform: Platform, index: number): CorpusShee
       ports,
       sharing: [`total ${String(platform.watts)} W`],
       values,
+      evidence: { ratedPower: 'printed', density: null, mass: null, specificPower: null, efficiency: null, bulk: null },
     },
   };
 }

@@ -1,6 +1,9 @@
 /** Power classes by rated output, as the market speaks of them; the bounds are our own grouping (common practice). */
 const UPPER_BOUNDS = [30, 65, 100, 140, 240] as const;
 
+/** Names of all classes, the lowest first. */
+export const POWER_CLASSES: readonly string[] = [...UPPER_BOUNDS, Number.POSITIVE_INFINITY].map((bound) => powerClass(bound) ?? '');
+
 /** Class of a rated output power in watts: "to 30 W", "over 65 to 100 W"; null while the rating is not known. */
 export function powerClass(ratedWatts: number | null): string | null {
   if (ratedWatts === null) return null;

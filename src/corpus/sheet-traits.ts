@@ -43,4 +43,9 @@ export interface SheetTraits {
   /** How they share: "total 100 W", "2 × USB-C: 50 W + 50 W". */
   readonly sharing: readonly string[];
   readonly values: readonly TraitValue[];
+  /** How its figures are known: "measured", "computed", "computed, rests on an assumption"; null for a missing one. */
+  readonly evidence: Readonly<Record<TraitFigure, string | null>>;
 }
+
+/** Figures whose evidence goes with them. */
+export type TraitFigure = 'ratedPower' | 'density' | 'mass' | 'specificPower' | 'efficiency' | 'bulk';

@@ -2,6 +2,7 @@ import type { Derived, StressRow } from '../derived/derived.ts';
 import { tellingEfficiency } from '../derived/telling-efficiency.ts';
 import type { Entry } from '../entry/entry.ts';
 import { stageOf } from '../stages/index.ts';
+import { restsOnAssumption } from '../values/trace.ts';
 import { isMissing, type Known } from '../values/value.ts';
 import type { SheetTraits, TraitEfficiency, TraitStress } from './sheet-traits.ts';
 import { fanOut, portTraits, sharingTraits } from './port-traits.ts';
@@ -21,11 +22,25 @@ export function traitsOf(entry: Entry, derived: Derived): SheetTraits {
     ports: portTraits(entry),
     sharing: sharingTraits(entry),
     values: valueTraits(entry),
+    evidence: {
+      ratedPower: evidenceOf(derived.ratedPower),
+      density: evidenceOf(derived.size.density),
+      mass: entry.body.mass?.evidence ?? null,
+      specificPower: evidenceOf(derived.size.specificPower),
+      efficiency: tellingEfficiency(entry.efficiency)?.efficiency?.evidence ?? null,
+      bulk: evidenceOf(derived.bulk.capacitance),
+    },
   };
 }
 
 function nominal(known: Known): number | null {
   return isMissing(known) ? null : trimmed(known.nominal);
+}
+
+function evidenceOf(known: Known): string | null {
+  if (isMissing(known)) return null;
+  const { evidence } = known.origin;
+  return evidence === 'computed' && restsOnAssumption(known) ? 'computed, rests on an assumption' : evidence;
 }
 
 /** Without the digits that only binary arithmetic adds. */

@@ -59,7 +59,7 @@ function formerAddressFaults(records: readonly EntryRecord[], published: Readonl
     const live = /^\/teardowns\/([^/]+)\/$/.exec(address)?.[1];
     if (live !== undefined && live !== record.slug && published.has(live))
       return [report(`The former address ${written} is the address of a live page, teardowns/${live}`)];
-    if (/^\/(?:(?:teardowns|methods|rules|parts|makers|topologies)\/)?$/.test(address))
+    if (/^\/(?:(?:teardowns|methods|rules|parts|makers|topologies|finder|compare|search|data)\/)?$/.test(address))
       return [report(`The former address ${written} is a page of the site itself`)];
     const others = (byAddress.get(address) ?? []).filter((use) => use.record !== record);
     return others.length === 0

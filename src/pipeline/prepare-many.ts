@@ -3,6 +3,7 @@ import { Worker } from 'node:worker_threads';
 import { factsByNumber, type PartFacts, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
+import { writeDeviceData } from './open-data-files.ts';
 import { prepareEntry } from './prepare-entry.ts';
 import type { EntryFile } from './scan-content.ts';
 import { writeSheet } from './sheet-file.ts';
@@ -50,7 +51,8 @@ async function inProcess(
 
 /** Prepares one file and writes its sheet. */
 export function prepareAndWrite({ source, text }: EntryJob, prepared: string, steps: EntrySteps, facts: PartFactsByNumber): EntryRecord {
-  const { record, json } = prepareEntry(source, text, steps, facts);
+  const { record, sheet, json } = prepareEntry(source, text, steps, facts);
+  if (sheet !== null) writeDeviceData(prepared, sheet);
   if (json !== null) writeSheet(prepared, record.slug, json);
   return record;
 }

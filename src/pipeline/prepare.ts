@@ -12,6 +12,7 @@ import type { EntrySteps } from './entry-steps.ts';
 import { KNOWN_PAGES } from './known-pages.ts';
 import { methodUses } from './method-uses.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
+import { hasDeviceData, writeSiteData } from './open-data-files.ts';
 import { placeInFiles } from './place-in-files.ts';
 import { prepareMany, type EntryJob } from './prepare-many.ts';
 import type { Manifest, SheetSummary } from './prepared.ts';
@@ -81,6 +82,7 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
   writeIfChanged(join(options.prepared, 'manifest.json'), JSON.stringify(manifest));
   writeIfChanged(join(options.prepared, 'methods.json'), JSON.stringify(methodUses(records, manifest.sheets)));
   writeIfChanged(join(options.prepared, 'across.json'), JSON.stringify(acrossOf(records, manifest)));
+  if (options.mode !== 'check') writeSiteData(options.prepared, manifest);
   dropSheets(options.prepared, new Set(records.map((record) => record.slug)));
   const drafts = records.filter((record) => record.status === 'draft').length;
   return { diagnostics, manifest, counts: { entries: listing.entries.length, drafts, parsed } };
@@ -120,6 +122,7 @@ function stillHolds(record: EntryRecord, source: EntryFile, facts: PartFactsByNu
   return (
     factsKey(numbers, facts) === record.factsKey &&
     hasSheet(prepared, record.slug, record.sheetBytes) &&
+    (record.sheetBytes === null || hasDeviceData(prepared, record.slug)) &&
     record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name) === hash)
   );
 }

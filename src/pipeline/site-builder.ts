@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
+import { copyOpenData } from './open-data-files.ts';
 import { PROJECT_ROOT } from './project-root.ts';
 
 /** What the site is built from and where to. */
@@ -65,6 +66,7 @@ export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
     });
   });
   if (code !== 0) throw new Error(lastWords(said));
+  copyOpenData(request.prepared, request.folder);
 }
 
 /** The error lines of the generator without colour codes and without stack frames. */

@@ -1,5 +1,7 @@
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { AstroIntegration } from 'astro';
+import { openDataPath } from '../pipeline/open-data-files.ts';
 
 /**
  * While writing: when the prepared folder is written anew, the list of pages is made again (an entry may be new, mended or
@@ -18,10 +20,28 @@ export function watchPrepared(prepared: string | undefined): AstroIntegration {
           for (const environment of Object.values(server.environments)) environment.hot.send('astro:content-changed', {});
           server.ws.send({ type: 'full-reload' });
         };
+        server.middlewares.use((request, response, next) => {
+          const file = openDataFile(prepared, request.url ?? '', server.config.base);
+          if (file === null) {
+            next();
+            return;
+          }
+          response.setHeader('content-type', file.endsWith('.csv') ? 'text/csv; charset=utf-8' : 'application/json');
+          response.end(readFileSync(file));
+        });
         server.watcher.add(manifest);
         server.watcher.on('change', tell);
         server.watcher.on('add', tell);
       },
     },
   };
+}
+
+/** The data file that an address asks for: a finished site holds these as files, while writing they lie in the prepared folder. */
+function openDataFile(prepared: string, url: string, base: string): string | null {
+  const path = new URL(url, 'http://site.invalid').pathname;
+  const inside = path.startsWith(base) ? path.slice(base.length) : path.slice(1);
+  if (!/^(?:data\/[a-z.]+|teardowns\/[a-z0-9-]+\/(?:data\.json|parts\.csv))$/.test(inside)) return null;
+  const file = openDataPath(prepared, inside);
+  return existsSync(file) ? file : null;
 }

@@ -50,6 +50,7 @@ export function inventedTraits(given: Partial<SheetTraits>): SheetTraits {
     ports: [],
     sharing: [],
     values: [],
+    evidence: { ratedPower: 'printed', density: 'computed', mass: null, specificPower: null, efficiency: null, bulk: 'marked' },
     ...given,
   };
 }

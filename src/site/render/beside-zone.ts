@@ -26,7 +26,7 @@ export function besideZone({ near, ranks }: SheetBeside, topology: string): Shee
 function nearTable(near: readonly NearSheet[], topology: string): string {
   return scrollRegion(
     'Closest other sheets',
-    '<table class="stack near"><caption class="vh">The nearest sheets, nearest first, with what they share.</caption>' +
+    '<table class="near"><caption class="vh">The nearest sheets, nearest first, with what they share.</caption>' +
       '<thead><tr><th scope="col">No.</th><th scope="col">Device</th><th scope="col">What they share</th><th scope="col" class="n">Likeness</th></tr></thead>' +
       `<tbody>${near.map((sheet) => nearRow(sheet, topology)).join('')}</tbody></table>`,
   );
@@ -35,10 +35,10 @@ function nearTable(near: readonly NearSheet[], topology: string): string {
 function nearRow(sheet: NearSheet, topology: string): string {
   const name = `<a href="${href(`/teardowns/${sheet.slug}/`)}"><b>${escapeText(`${sheet.maker} ${sheet.name}`)}</b></a>`;
   // The same topology stands among the evidence already.
-  const stages = sheet.topology === topology ? '' : `<span class="sub">${escapeText(sheet.topology)}</span>`;
+  const stages = sheet.topology === topology ? '' : `<span class="sub">${unbroken(escapeText(sheet.topology))}</span>`;
   return (
-    `<tr><td class="m1" data-head="No.">${escapeText(sheet.number ?? '–')}</td><th scope="row" class="full">${name}${stages}</th>` +
-    `<td class="full" data-head="What they share">${platformWords(sheet)}${evidenceWords(sheet)}</td>` +
+    `<tr><td class="m1">${escapeText(sheet.number ?? '–')}</td><th scope="row">${name}${stages}</th>` +
+    `<td class="what">${platformWords(sheet)}${evidenceWords(sheet)}</td>` +
     `<td class="n" data-head="Likeness">${sheet.likeness.toFixed(2)}</td></tr>`
   );
 }
@@ -46,7 +46,12 @@ function nearRow(sheet: NearSheet, topology: string): string {
 /** "Same controllers VLR-27S, VLR-81C; same four-port layout; and 16 more." */
 function evidenceWords({ evidence }: NearSheet): string {
   const more = evidence.others === 0 ? [] : [`and ${String(evidence.others)} more`];
-  return `${sentence(sentenceCase([...evidence.words, ...more].join('; ')))}.`;
+  return `${unbroken(sentence(sentenceCase([...evidence.words, ...more].join('; '))))}.`;
+}
+
+/** Edges of a size and counts of stages stay on one line. */
+function unbroken(html: string): string {
+  return html.replaceAll(' × ', '\u00a0×\u00a0');
 }
 
 function platformWords({ platform }: NearSheet): string {
@@ -55,7 +60,7 @@ function platformWords({ platform }: NearSheet): string {
   const differs = platform.differs.length === 0 ? 'nothing that both sheets state' : platform.differs.join('; ');
   return (
     `<span class="platform"><b>${otherLabel ? 'Same platform under another label.' : 'Same platform.'}</b> ` +
-    `Same stages, controllers and switches, and at least seven in ten values. What differs: ${sentence(differs)}.</span> `
+    `Same stages, controllers and switches, and at least seven in ten values. What differs: ${unbroken(sentence(differs))}.</span> `
   );
 }
 

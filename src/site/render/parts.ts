@@ -69,9 +69,13 @@ function partRow(part: Part, stress: readonly StressRow[]): string {
   const [first = '', ...others] = part.references;
   const anchors = others.map((reference) => `<span id="${partAnchor(reference)}"></span>`).join('');
   const note = part.note === null ? '' : `<span class="pnote">${escapeText(part.note)}</span>`;
+  const fed =
+    part.fromFactSheet === undefined
+      ? ''
+      : `<span class="pnote">${escapeText(part.fromFactSheet.join(', '))} from the part’s fact sheet</span>`;
   return (
     `<tr${first === '' ? '' : ` id="${partAnchor(first)}"`}><th scope="row" class="ref">${anchors}${part.references.length === 0 ? '–' : escapeText(referenceList(part.references))}</th>` +
-    `<td>${escapeText(roleName(part.role))}${note}</td><td class="m1">${ratingWords(part)}</td>${makerCell(part)}${numberCell(part)}` +
+    `<td>${escapeText(roleName(part.role))}${note}${fed}</td><td class="m1">${ratingWords(part)}</td>${makerCell(part)}${numberCell(part)}` +
     `<td class="soft">${part.fitting === 'fitted' ? part.evidence : `<b>${part.fitting}</b>`}</td><td class="n">${ratioCell(part, stress)}</td></tr>`
   );
 }

@@ -15,6 +15,7 @@ import { stressCounts, stressView } from './stress.ts';
 import { titleBlock } from './title-block.ts';
 import { sentence } from './words.ts';
 import { ZONE_END, zoneLetter, zoneList, zoneStart, zoneTitle, type ZoneFrame } from './zone.ts';
+import { href } from '../href.ts';
 import { besideZone } from './beside-zone.ts';
 import { recordZones } from './record-zones.ts';
 import type { SheetZone } from './sheet-zone.ts';
@@ -51,6 +52,12 @@ export function teardownZones(sheet: PreparedSheet, around: TeardownSurroundings
     return frame === undefined ? '' : zoneHtml(frame, part);
   });
   return recallNotice(sheet) + titleZone + zoneList(frames.slice(1)) + rest.join('');
+}
+
+/** The part list and the whole sheet as files. */
+function dataLinks(slug: string): string {
+  const file = (name: string, words: string): string => `<a href="${href(`/teardowns/${slug}/${name}`)}">${words}</a>`;
+  return `${file('parts.csv', 'CSV')} · ${file('data.json', 'JSON')} · <a href="${href('/data/')}">what they hold</a>`;
 }
 
 /** The rank that the title block has room for. */
@@ -113,7 +120,7 @@ function figureZones(sheet: PreparedSheet, around: TeardownSurroundings): readon
           title: 'Parts by stage',
           layout: 'full',
           side: partsSentence(entry),
-          matter: `${partsView(entry, derived)}<p class="note under">Evidence is that of the rating; ratio and mark are those of the stress table.</p>`,
+          matter: `${partsView(entry, derived)}<p class="note under">Evidence is that of the rating; ratio and mark are those of the stress table. ${dataLinks(entry.slug)}</p>`,
         },
     sheet.html.trim() === ''
       ? null

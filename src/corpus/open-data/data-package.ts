@@ -1,0 +1,66 @@
+import type { DataColumn } from './data-column.ts';
+import { DEVICE_COLUMNS } from './device-columns.ts';
+import { PART_COLUMNS } from './part-columns.ts';
+
+/** What the descriptor says of the site. */
+export interface PackageTerms {
+  readonly name: string;
+  readonly description: string;
+  readonly author: string;
+  readonly licence: string | null;
+  /** Absolute address of the published site; null while unknown. */
+  readonly address: string | null;
+  readonly devices: number;
+}
+
+/**
+ * Descriptor of the published tables after the Data Package standard, version 2 (open standard; descriptor, Data Resource and Table Schema).
+ * It states no time, so that the same content gives the same bytes.
+ */
+export function dataPackage(terms: PackageTerms): Readonly<Record<string, unknown>> {
+  return {
+    $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
+    name: nameOf(terms.name),
+    title: terms.name,
+    description: terms.description,
+    ...(terms.address === null ? {} : { homepage: terms.address }),
+    contributors: [{ title: terms.author, roles: ['author'] }],
+    ...(terms.licence === null ? {} : { licenses: [{ name: licenceName(terms.licence), title: terms.licence }] }),
+    resources: [
+      resource('devices', `One row for each of ${String(terms.devices)} teardowns`, DEVICE_COLUMNS, []),
+      resource('parts', 'One row for each key of a part list', PART_COLUMNS, [
+        { fields: ['device'], reference: { resource: 'devices', fields: ['id'] } },
+      ]),
+    ],
+  };
+}
+
+function resource<Row>(name: string, description: string, columns: readonly DataColumn<Row>[], foreignKeys: readonly object[]): object {
+  const fields = columns.map(({ head, type, description: about }) => ({ name: head, type, description: about }));
+  return {
+    name,
+    type: 'table',
+    path: `${name}.csv`,
+    format: 'csv',
+    mediatype: 'text/csv',
+    encoding: 'utf-8',
+    description,
+    dialect: { delimiter: ',', lineTerminator: '\r\n', quoteChar: '"', doubleQuote: true, header: true },
+    schema: { fields, missingValues: [''], primaryKey: ['id'], ...(foreignKeys.length === 0 ? {} : { foreignKeys }) },
+  };
+}
+
+/** Lower-case letters, digits, dots, hyphens and underscores, as the standard asks of a name. */
+function nameOf(title: string): string {
+  const plain = title
+    .normalize('NFKD')
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9._-]+/gu, '-')
+    .replaceAll(/^-+|-+$/gu, '');
+  return plain === '' ? 'teardowns' : plain;
+}
+
+/** "CC BY 4.0" as its identifier "CC-BY-4.0". */
+function licenceName(licence: string): string {
+  return licence.replaceAll(/[^A-Za-z0-9._-]+/gu, '-').replaceAll(/^-+|-+$/gu, '');
+}

@@ -1,0 +1,99 @@
+import type { Derived } from '../../derived/derived.ts';
+import type { Entry, Part, Port } from '../../entry/entry.ts';
+import { traitsOf } from '../traits-of.ts';
+import type { DeviceData } from './device-schema.ts';
+import { partIds } from './part-ids.ts';
+import { factData, knownData, quantityData } from './number-data.ts';
+
+/**
+ * One teardown as data for others: identifiers that stay, SI units, and the evidence of every number. Terms of use are those of the
+ * descriptor that it names.
+ */
+export function deviceData(entry: Entry, derived: Derived): DeviceData {
+  const { device } = entry;
+  const { isolated, rectification } = traitsOf(entry, derived);
+  const ids = partIds(entry);
+  return {
+    $schema: '../../data/device.schema.json',
+    id: entry.slug,
+    number: entry.number,
+    revision: derived.revision,
+    title: entry.title,
+    published: entry.published,
+    termsOfUse: '../../data/datapackage.json',
+    author: entry.author,
+    maker: device.maker,
+    name: device.name,
+    model: device.model,
+    kind: device.kind,
+    released: device.released,
+    price: device.price === null ? null : { amount: device.price.amount, currency: device.price.currency },
+    topology: { family: derived.family, words: derived.topology, isolated, rectification },
+    stages: entry.stages.map(stageData),
+    ports: entry.ports.map(portData),
+    parts: entry.parts.map((part, index) => partData(ids[index] ?? '', part)),
+    derived: Object.fromEntries(Object.entries(derived.named).map(([name, known]) => [name, knownData(known)])),
+    stress: derived.stress.map((row) => ({
+      references: [...row.references],
+      role: row.role,
+      quantity: row.quantity,
+      stress: knownData(row.stress),
+      rating: knownData(row.rating),
+      ratio: knownData(row.ratio),
+      limit: row.limit,
+      policy: row.policy,
+      verdict: row.verdict,
+    })),
+    ...measuredData(entry),
+    corrections: entry.corrections.map(({ date, where, was, is, why }) => ({ date, where, was, is, why })),
+  };
+}
+
+function measuredData(entry: Entry): Pick<DeviceData, 'measurements' | 'efficiency'> {
+  return {
+    measurements: entry.measurements.map(({ subject, value, conditions, instrument }) => ({
+      subject,
+      value: quantityData(value.quantity, value.evidence),
+      conditions: { ...conditions },
+      instrument,
+    })),
+    efficiency: entry.efficiency.map(({ statistic, port, line, load, input, efficiency }) => ({
+      statistic,
+      port,
+      line: factData(line),
+      load: factData(load),
+      input: factData(input),
+      efficiency: factData(efficiency),
+    })),
+  };
+}
+
+function stageData({ id, kind, mode, turns, feeds, parameters }: Entry['stages'][number]): DeviceData['stages'][number] {
+  const known = Object.entries(parameters).map(([key, fact]) => [key, quantityData(fact.quantity, fact.evidence)] as const);
+  return { id, kind, mode, turns: [...turns], feeds: [...feeds], parameters: Object.fromEntries(known) };
+}
+
+function portData({ id, connector, direction, power, offers }: Port): DeviceData['ports'][number] {
+  return { id, connector, direction, power: factData(power), offers: offers.map((offer) => offer.written) };
+}
+
+function partData(id: string, part: Part): DeviceData['parts'][number] {
+  const { role, stage, maker, number, marking, technology, rating, evidence, fitting } = part;
+  return {
+    id,
+    references: [...part.references],
+    role,
+    stage,
+    maker,
+    number,
+    marking,
+    package: part.package,
+    technology,
+    rating: rating?.written ?? null,
+    quantities: (rating?.quantities ?? []).map((quantity) => quantityData(quantity, evidence)),
+    evidence,
+    fitting,
+    pieces: part.count,
+    fromFactSheet: [...(part.fromFactSheet ?? [])],
+  };
+}
