@@ -20,7 +20,7 @@ export function stageVerdicts(entry: Entry, stress: readonly StressRow[]): reado
 
 function verdictOf(stage: Stage, rows: readonly StressRow[]): StageVerdict {
   const judged = rows.flatMap((row): Judged[] => (isMissing(row.ratio) ? [] : [{ row, ratio: row.ratio }]));
-  const sentences = [...thin(judged), ...open(judged), ...comfortable(judged), ...notJudged(rows)];
+  const sentences = [...thin(judged), ...open(judged), ...close(judged), ...comfortable(judged), ...notJudged(rows, judged)];
   return { stage: stage.id, name: stageOf(stage.kind)?.name ?? stage.kind, sentences };
 }
 
@@ -48,17 +48,29 @@ function open(judged: readonly Judged[]): readonly string[] {
     });
 }
 
-/** The one that is nearest to its line speaks for all that are within. */
+/** From this share of its line a part within it is called close, not comfortable. */
+const CLOSE = 0.95;
+
+/** Within the line, and by how little. */
+function close(judged: readonly Judged[]): readonly string[] {
+  return judged
+    .filter((one) => one.row.verdict === 'within' && share(one) >= CLOSE)
+    .map(
+      ({ row, ratio }) =>
+        `${partOf(row)} ${verb(row)} ${percent(ratio.nominal)} of ${its(row)} ${rated(row)}: within the line of ${percent(row.limit ?? 1)}, with nothing to spare.`,
+    );
+}
+
+/** The one that is nearest to its line speaks for all that have room. */
 function comfortable(judged: readonly Judged[]): readonly string[] {
-  const within = judged.filter(({ row }) => row.verdict === 'within');
+  const within = judged.filter((one) => one.row.verdict === 'within' && share(one) < CLOSE);
   const [first, ...rest] = within;
   if (first === undefined) return [];
-  const nearest = rest.reduce((best, one) => (share(one) > share(best) ? one : best), first);
-  const { row, ratio } = nearest;
+  const { row, ratio } = rest.reduce((best, one) => (share(one) > share(best) ? one : best), first);
   const worst = `${partOf(row)} at ${percent(ratio.nominal)} of ${its(row)} ${rated(row)}`;
   return within.length === 1
     ? [`Comfortable: ${worst}.`]
-    : [`Comfortable in ${within.length} of its ratings; the nearest to its line is ${worst}.`];
+    : [`Comfortable in ${within.length} ratings; the nearest to its line is ${worst}.`];
 }
 
 function share({ row, ratio }: Judged): number {
@@ -66,13 +78,15 @@ function share({ row, ratio }: Judged): number {
 }
 
 /** What cannot be said, and what has to be measured for it; each need once. */
-function notJudged(rows: readonly StressRow[]): readonly string[] {
+function notJudged(rows: readonly StressRow[], judged: readonly Judged[]): readonly string[] {
   const withheld = rows.filter((row) => row.verdict === 'withheld');
   if (withheld.length === 0) return [];
-  const parts = [...new Set(withheld.map(partOf))];
+  const inPart = (row: StressRow): boolean => judged.some((one) => one.row.references === row.references);
+  const parts = [...new Set(withheld.map((row) => (inPart(row) ? `${partOf(row)} for its ${row.quantity}` : partOf(row))))];
   const needs = [...new Set(withheld.flatMap(({ ratio }) => (isMissing(ratio) ? ratio.needs : [])))];
   const names = parts.length > 4 ? `${parts.length} parts` : list(parts);
-  const ask = needs.length === 0 ? '' : `; wanted: ${list(needs)}`;
+  const reasons = [...new Set(withheld.flatMap(({ ratio }) => (isMissing(ratio) ? [ratio.reason] : [])))];
+  const ask = needs.length === 0 ? `: ${reasons.join('; ')}` : `; wanted: ${list(needs)}`;
   return [`Not judged: ${names}${ask}.`];
 }
 
