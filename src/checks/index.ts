@@ -17,6 +17,7 @@ import { efficiencyConditions } from './efficiency-conditions.ts';
 import { efficiencyPlausible } from './efficiency-plausible.ts';
 import { formerAddresses } from './former-addresses.ts';
 import { protectionMargin } from './protection-margin.ts';
+import { insulationDistanceBelow } from './insulation-distance-below.ts';
 import { insulationDistancePlausible } from './insulation-distance-plausible.ts';
 import { isolationClaims } from './isolation-claims.ts';
 import { markedAgainstMeasured } from './marked-against-measured.ts';
@@ -62,6 +63,7 @@ import { variableRange } from './variable-range.ts';
 import { shareNotOffered } from './share-not-offered.ts';
 import { sharesAboveTotal } from './shares-above-total.ts';
 import { storedChargeUnproven } from './stored-charge-unproven.ts';
+import { surfaceTooHot } from './surface-too-hot.ts';
 import { switchVoltageMargin } from './switch-voltage-margin.ts';
 import { totalOutOfReach } from './total-out-of-reach.ts';
 import { xCapacitorClass } from './x-capacitor-class.ts';
@@ -122,6 +124,8 @@ const ON_ENTRIES: readonly Check[] = [
   markedAgainstMeasured,
   statedOtherwise,
   insulationDistancePlausible,
+  insulationDistanceBelow,
+  surfaceTooHot,
   efficiencyPlausible,
   efficiencyConditions,
   storedChargeUnproven,

@@ -22,16 +22,16 @@ export const insulationDistancePlausible: Check = { ...RULE, check };
 const LEAST_METRES = 1e-3;
 const MOST_METRES = 20e-3;
 
-function check({ entry }: CheckInput): Finding[] {
+function check({ entry, derived }: CheckInput): Finding[] {
   if (entry.nameplate.input?.kind === 'DC') return [];
-  return entry.insulation.flatMap((place) =>
-    [place.clearance, place.creepage].flatMap((fact, index) =>
-      fact === null ? [] : judged(fact, index === 0 ? 'clearance' : 'creepage', place),
+  return entry.insulation.flatMap((place, index) =>
+    [place.clearance, place.creepage].flatMap((fact, which) =>
+      fact === null ? [] : judged(fact, which === 0 ? 'clearance' : 'creepage', place, (derived.insulation[index]?.kind ?? null) !== null),
     ),
   );
 }
 
-function judged(fact: Fact<'length'>, name: string, place: InsulationPlace): Finding[] {
+function judged(fact: Fact<'length'>, name: string, place: InsulationPlace, isJudged: boolean): Finding[] {
   const metres = fact.quantity.nominal;
   const finding = (message: string): Finding[] => [findingOf(RULE, atValue(...fact.path), { message, subject: place.id })];
   if (metres > MOST_METRES) {
@@ -39,6 +39,7 @@ function judged(fact: Fact<'length'>, name: string, place: InsulationPlace): Fin
       `The ${name} of ${place.id}, ${fact.quantity.written}, is more than an adapter has room for. Did you mean ${rounded(metres * 100)} mm?`,
     );
   }
-  if (metres >= LEAST_METRES || place.kind === 'functional') return [];
+  // Where the tables say what is asked, the finding is theirs.
+  if (metres >= LEAST_METRES || isJudged) return [];
   return finding(`The ${name} of ${place.id} is ${fact.quantity.written}, a fraction of what is required between mains and output.`);
 }

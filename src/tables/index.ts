@@ -1,7 +1,9 @@
 import { computed } from './computed.ts';
 import { efficiency } from './efficiency.ts';
+import { heat } from './heat.ts';
 import { input } from './input.ts';
 import { insulation } from './insulation.ts';
+import { mainsSide } from './mains-side.ts';
 import { offers } from './offers.ts';
 import { partsByRole } from './parts-by-role.ts';
 import { parts } from './parts.ts';
@@ -31,7 +33,9 @@ export const TABLES: readonly TableDeclaration[] = [
   input,
   storedEnergy,
   stress,
+  mainsSide,
   insulation,
+  heat,
   efficiency,
   parts,
   partsByRole,

@@ -1,5 +1,8 @@
+import type { Entry, InsulationPlace } from '../entry/entry.ts';
+import type { DistanceRow, InsulationRow } from '../derived/insulation/insulation-row.ts';
+import { isMissing, type Known } from '../values/value.ts';
 import { counted, factCell, numberColumn, plainGroup, rowId, textColumn, words } from './cells.ts';
-import type { Table } from './table.ts';
+import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
 
 const ID = 'insulation';
@@ -7,34 +10,79 @@ const TITLE = 'Insulation';
 
 export const insulation: TableDeclaration = { id: ID, title: TITLE, build };
 
-function build({ entry }: TableInput): Table | null {
+function build({ entry, derived }: TableInput): Table | null {
   if (entry.insulation.length === 0) return null;
-  const rows = entry.insulation.map((place) => ({
-    id: rowId(place.id),
-    cells: [
-      words(place.id),
-      words(place.between),
-      words(place.kind, 'kind not given'),
-      factCell(place.clearance, 'not measured'),
-      factCell(place.creepage, 'not measured'),
-      factCell(place.slot, 'none given'),
-      words(place.sheet === null ? null : place.sheet ? 'yes' : 'no', 'not looked at'),
-    ],
-  }));
+  const judged = derived.insulation;
   return {
     id: ID,
     title: TITLE,
-    caption: `${counted(rows.length, 'place')} measured. An indication, never a compliance verdict.`,
+    caption: `${counted(entry.insulation.length, 'place')} measured beside the distances of IEC 60664-1. An indication, not a compliance verdict.`,
     columns: [
       textColumn('place', 'Place'),
       textColumn('between', 'Between'),
       textColumn('kind', 'Kind'),
       numberColumn('clearance', 'Clearance', 'mm'),
+      numberColumn('clearance-asked', 'asked', 'mm'),
+      textColumn('clearance-verdict', 'Through air'),
       numberColumn('creepage', 'Creepage', 'mm'),
+      numberColumn('creepage-asked', 'asked', 'mm'),
+      textColumn('creepage-verdict', 'Along the surface'),
+      numberColumn('working', 'Working, rms', 'V'),
       numberColumn('slot', 'Slot', 'mm'),
       textColumn('sheet', 'Sheet'),
     ],
-    groups: [plainGroup(rows)],
-    notes: [],
+    groups: [plainGroup(entry.insulation.map((place, index) => rowOf(place, judged[index])))],
+    notes: notesOf(entry, judged),
   };
+}
+
+function rowOf(place: InsulationPlace, row: InsulationRow | undefined): Row {
+  return {
+    id: rowId(place.id),
+    cells: [
+      words(place.id),
+      words(place.between),
+      words(place.kind ?? row?.kind ?? null, 'kind not given'),
+      factCell(place.clearance, 'not measured'),
+      required(row?.clearance),
+      verdict(row?.clearance),
+      factCell(place.creepage, 'not measured'),
+      required(row?.creepage),
+      verdict(row?.creepage),
+      working(row?.rms),
+      factCell(place.slot, 'none given'),
+      words(place.sheet === null ? null : place.sheet ? 'yes' : 'no', 'not looked at'),
+    ],
+  };
+}
+
+function working(rms: Known<'voltage'> | undefined): Cell {
+  if (rms === undefined) return { kind: 'missing', reason: 'not on the mains' };
+  return isMissing(rms) ? { kind: 'missing', reason: rms.reason } : { kind: 'value', value: rms, decimals: 0 };
+}
+
+function required(row: DistanceRow | undefined): Cell {
+  if (row === undefined) return { kind: 'missing', reason: 'not on the mains' };
+  if (isMissing(row.required)) return { kind: 'missing', reason: row.required.reason };
+  return { kind: 'value', value: row.required, decimals: 2 };
+}
+
+function verdict(row: DistanceRow | undefined): Cell {
+  if (row === undefined || row.verdict === 'withheld') return { kind: 'mark', mark: 'withheld', text: 'withheld' };
+  return { kind: 'mark', mark: row.verdict === 'below' ? 'over' : row.verdict, text: row.verdict };
+}
+
+function notesOf(entry: Entry, judged: readonly InsulationRow[]): readonly string[] {
+  if (judged.length === 0) return ['Not on the mains: no distances are asked here.'];
+  const lines = [...new Set(judged.flatMap(({ notes }) => notes))].map((note) => {
+    const places = judged.filter(({ notes }) => notes.includes(note)).map(({ place }) => place);
+    return places.length === judged.length ? note : `${places.join(', ')}: ${note}`;
+  });
+  const impulses = [...new Set(judged.flatMap(({ impulse }) => (impulse === null ? [] : [`${impulse} V`])))];
+  return [
+    ...(impulses.length === 0 ? [] : [`Overvoltage category II: clearance for impulses of ${impulses.join(' and ')}.`]),
+    ...lines,
+    'Distances as tabulated in an open-source board-design program; above 30 kHz another part of the standard adds to them and is not covered. Measured by eye and caliper, which is no test.',
+    ...(entry.insulation.some(({ kind }) => kind === 'supplementary') ? ['Supplementary insulation is judged as basic.'] : []),
+  ];
 }

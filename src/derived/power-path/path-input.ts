@@ -58,8 +58,8 @@ export function pathInput(entry: Entry, tree: readonly TreeStage[], outlets: rea
   return asMeasured(outlets, loads) ?? oneAtATime(tree, outlets, loads) ?? byEfficiency(none, output.nominal, output, nearest);
 }
 
-/** Loads of the whole device, else of the only converter of a device whose other stages lose next to nothing. */
-function wholeLoads(entry: Entry, tree: readonly TreeStage[], outlets: readonly PathOutlet[]): readonly MeasuredLoad[] {
+/** Measured loads of the whole device, else of the only converter of a device whose other stages lose next to nothing. */
+export function wholeLoads(entry: Entry, tree: readonly TreeStage[], outlets: readonly PathOutlet[]): readonly MeasuredLoad[] {
   const whole = measuredLoads(entry, null);
   if (whole.length > 0) return whole;
   const converters = tree.filter(({ stage }) => !NEARLY_LOSSLESS.includes(stage.kind));

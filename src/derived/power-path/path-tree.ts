@@ -14,7 +14,7 @@ export interface TreeStage {
  * stages that each feed a port so hang side by side on the last common one. Where a pack stands inside, the path begins at the pack.
  */
 export function pathTree(entry: Entry): readonly TreeStage[] {
-  const stages = fromPackOn(entry.stages);
+  const stages = fromPackOn(entry.stages).filter((stage, index, all) => all.findIndex(({ id }) => id === stage.id) === index);
   const parents = new Map(stages.map((stage, index) => [stage.id, parentOf(stage, index, stages)]));
   return stages.map((stage) => ({ stage, from: parents.get(stage.id) ?? null, side: sideOf(stage, stages, parents) }));
 }
@@ -46,7 +46,7 @@ function fromPackOn(stages: readonly Stage[]): readonly Stage[] {
 
 /** Only a stage that stands earlier can feed: a circle in `feeds` so cannot close. */
 function parentOf(stage: Stage, index: number, stages: readonly Stage[]): string | null {
-  const before = stages.slice(0, index);
+  const before = stages.slice(0, index).filter(({ id }) => id !== stage.id);
   const naming = before.find((other) => other.feeds.includes(stage.id));
   const open = before.filter((other) => other.feeds.length === 0).at(-1);
   return (naming ?? open)?.id ?? null;
@@ -56,9 +56,11 @@ function sideOf(stage: Stage, stages: readonly Stage[], parents: ReadonlyMap<str
   const isBarrier = (id: string): boolean => stageOf(stages.find((other) => other.id === id)?.kind ?? '')?.side === 'barrier';
   if (!stages.some((other) => isBarrier(other.id))) return 'none';
   if (isBarrier(stage.id)) return 'barrier';
+  const seen = new Set<string>();
   let at = parents.get(stage.id) ?? null;
-  while (at !== null) {
+  while (at !== null && !seen.has(at)) {
     if (isBarrier(at)) return 'secondary';
+    seen.add(at);
     at = parents.get(at) ?? null;
   }
   return 'primary';

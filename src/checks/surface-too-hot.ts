@@ -1,0 +1,30 @@
+import type { Finding } from '../diagnostics/finding.ts';
+import { TOUCH_TEMPERATURES } from '../standards/touch-temperature.ts';
+import { isMissing } from '../values/value.ts';
+import type { Check, CheckInput, Rule } from './check.ts';
+import { atValue, findingOf } from './finding-of.ts';
+import { rounded } from './rounded.ts';
+
+const RULE: Rule = {
+  id: 'surface-too-hot',
+  title: 'A surface that one touches is hotter than the limit',
+  severity: 'warning',
+  why: 'Whoever pulls the plug at full load holds this surface for seconds.',
+  advice:
+    'State where and how it was measured, with the air temperature; where it is right, answer the finding: it is then a result of the review.',
+  source: TOUCH_TEMPERATURES.source,
+};
+
+export const surfaceTooHot: Check = { ...RULE, check };
+
+/** A limit that was read gives a warning; one from memory is only noted. */
+function check({ entry, derived }: CheckInput): Finding[] {
+  return derived.heat.spots.flatMap((spot) => {
+    const { measured, limit, verdict, place, material, limitIsRead } = spot;
+    const point = entry.measurements[spot.index];
+    if (verdict !== 'over' || point === undefined || isMissing(measured) || isMissing(limit)) return [];
+    const message = `${place}: ${rounded(measured.nominal)} °C, above ${rounded(limit.nominal)} °C for ${material} touched up to ten seconds.`;
+    const source = { ...TOUCH_TEMPERATURES.source, standing: limitIsRead ? TOUCH_TEMPERATURES.source.standing : ('memory' as const) };
+    return [findingOf(RULE, atValue(...point.value.path), { message, source, subject: place, severity: limitIsRead ? 'warning' : 'note' })];
+  });
+}

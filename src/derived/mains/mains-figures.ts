@@ -1,0 +1,43 @@
+import type { Known } from '../../values/value.ts';
+
+/** Whether a limit is kept; `not asked` where the rule asks nothing of this device. */
+export type LimitVerdict = 'within' | 'straddles' | 'over' | 'withheld' | 'not asked';
+
+/** One rule for the charge on the plug pins, worked for this device. */
+export interface DischargeRow {
+  readonly rule: string;
+  readonly name: string;
+  /** When the rule looks. */
+  readonly seconds: number;
+  /** Voltage that may be left then. */
+  readonly limit: Known<'voltage'>;
+  /** Voltage left then, and the time until the limit is reached. */
+  readonly left: Known<'voltage'>;
+  readonly time: Known<'time'>;
+  readonly verdict: LimitVerdict;
+  /** How the rule is known: "as quoted elsewhere". */
+  readonly standing: string;
+}
+
+/** One limit for the current through a person, beside the current of the Y capacitors. */
+export interface TouchRow {
+  readonly limit: string;
+  readonly name: string;
+  readonly most: Known<'current'>;
+  readonly verdict: LimitVerdict;
+  readonly standing: string;
+}
+
+/** What the mains side does to whoever plugs it in, pulls it out and touches it. */
+export interface MainsFigures {
+  /** Cold resistance of the inrush limiters in series, and the current that they alone would let through at the crest. */
+  readonly limiter: Known<'resistance'>;
+  readonly inrush: Known<'current'>;
+  readonly xCapacitance: Known<'capacitance'>;
+  /** Resistance across the line. */
+  readonly bleed: Known<'resistance'>;
+  readonly hasDischargeIc: boolean;
+  readonly discharge: readonly DischargeRow[];
+  readonly yCurrent: Known<'current'>;
+  readonly touch: readonly TouchRow[];
+}
