@@ -12,6 +12,7 @@ import { cellsOpened } from './cells-opened.ts';
 import { claimAgainstComputed } from './claim-against-computed.ts';
 import { claimedDensityPlausible } from './claimed-density-plausible.ts';
 import { statedOtherwise } from './stated-otherwise.ts';
+import { deratingPolicyUnknown } from './derating-policy-unknown.ts';
 import { densityPlausible } from './density-plausible.ts';
 import { efficiencyConditions } from './efficiency-conditions.ts';
 import { efficiencyPlausible } from './efficiency-plausible.ts';
@@ -109,6 +110,7 @@ const ON_ENTRIES: readonly Check[] = [
   massPlausible,
   claimAgainstComputed,
   claimedDensityPlausible,
+  deratingPolicyUnknown,
   ratingExceeded,
   capacitorVoltageMargin,
   switchVoltageMargin,
