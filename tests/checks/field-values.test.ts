@@ -110,7 +110,7 @@ describe('charge on the plug pins', () => {
       findings('x-capacitor-discharge', filter('0.47 µF', ', RX: { role: bleed resistor, rating: 2 × 1 MΩ, arrangement: series }')),
     ).toEqual([]);
     expect(findings('x-capacitor-discharge', filter('0.47 µF', ', RX: { role: bleed resistor, rating: 3 MΩ }'))[0]?.message).toBe(
-      'CX1 (0.47 µF): 90.4 V left after 2 s through 3 MΩ, above 60 V (IEC 62368-1: 60 V within 2 s).',
+      'CX1 (0.47 µF): 90.4 V left after 2 s through 3 MΩ, above 60 V (IEC 62368-1: 60 V within 2 s). It is reached after 2.6 s.',
     );
     expect(findings('x-capacitor-discharge', filter('0.47 µF', ''))).toHaveLength(1);
   });
