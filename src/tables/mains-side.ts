@@ -78,6 +78,11 @@ function notesOf(entry: Entry, mains: MainsFigures): readonly string[] {
       : []),
     ...(pins.length === 0 ? [] : [`Measured on the pins: ${pins.join(', ')}.`]),
     ...(touched.length === 0 ? [] : [`Measured touch current: ${touched.join(', ')}.`]),
+    ...(mains.discharge.length === 0
+      ? []
+      : [
+          'IEC 62368-1 is the rule for chargers today and IEC 60950-1 was the one before; IEC 60335-1 is for household appliances and IEC 60204-1 for machines.',
+        ]),
     'The inrush leaves out the resistance of mains, fuse, bridge and choke and so is the most there can be; a warm limiter lets more through.',
     'The touch current is that of the Y capacitors at the highest line and frequency. A tingle, or tens of volts into an open meter, is this current and no fault by itself; earthed limits hold only for a device with an earth pin.',
   ];

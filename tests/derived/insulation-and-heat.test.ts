@@ -129,3 +129,32 @@ describe('heat', () => {
     expect(material('aluminium sleeve over PC')).toBe('metal');
   });
 });
+
+describe('the limits of touch current', () => {
+  const parts = 'parts: { main: { CY1: { role: Y capacitor, rating: 2.2 nF Y1 400 VAC } } }';
+  const verdicts = (nameplate: string): readonly string[] => {
+    const text = [
+      '---',
+      'title: A charger',
+      'device: { maker: Larkmoor, model: LM-S30, kind: wall charger }',
+      nameplate,
+      'stages: { main: flyback }',
+      parts,
+      '---',
+      '',
+    ];
+    const { entry } = readEntry({ slug: 'charger', file: 'charger/index.md', frontmatter: parseFrontmatter(text.join('\n')).data });
+    return entry === null ? [] : (derive(entry).mains?.touch ?? []).map(({ limit, verdict }) => `${limit} ${verdict}`);
+  };
+
+  test('those for a device with earth are not asked of one of class II', () => {
+    expect(verdicts('nameplate: { input: 100-264 V~ 50/60 Hz 0.8 A, marks: [class II symbol] }')).toEqual([
+      '60950-not-earthed within',
+      '60950-hand-held not asked',
+      '60950-earthed not asked',
+      '62368-es1 within',
+      '62368-es2 within',
+    ]);
+    expect(verdicts('nameplate: { input: 100-264 V~ 50/60 Hz 0.8 A }')[1]).toBe('60950-hand-held within');
+  });
+});
