@@ -60,7 +60,7 @@ function corners(kind: Kind, given: StageGiven, point: OutputPoint): readonly In
   const { highest, lowest } = given.input;
   if (kind === 'buck') return [stepDown(given, point, highest)];
   if (kind === 'boost') return [stepUp(given, point, lowest)];
-  const canStepUp = isMissing(lowest) || isMissing(point.voltage) || point.voltage.nominal > lowest.nominal;
+  const canStepUp = isMissing(lowest) || isMissing(point.voltage) || point.voltage.nominal >= lowest.nominal;
   const canStepDown = isMissing(highest) || isMissing(point.voltage) || point.voltage.nominal < highest.nominal;
   return [...(canStepUp ? [stepUp(given, point, lowest)] : []), ...(canStepDown ? [stepDown(given, point, highest)] : [])];
 }
@@ -93,5 +93,10 @@ function inputRipple(given: StageGiven, point: OutputPoint): Amps {
 }
 
 function larger(several: readonly Amps[]): Amps {
-  return several.reduce((best, one) => (isMissing(best) || (!isMissing(one) && one.high <= best.high) ? best : one));
+  const unknown = several.find(isMissing);
+  if (unknown !== undefined) return unknown;
+  return several.reduce<Amps>(
+    (best, one) => (isMissing(best) || (!isMissing(one) && one.high > best.high) ? one : best),
+    missing('no corner'),
+  );
 }
