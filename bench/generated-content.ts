@@ -31,8 +31,9 @@ function parts(random: Random, stage: string, count: number, first: number): str
     const number = first + index;
     const line = pick(random, [
       `R${number}: { role: current-sense resistor, rating: ${pick(random, ['R005', 'R010', '20 mΩ'])} ±1 % }`,
-      `C${number}: { role: output capacitor, maker: Hallimar, number: HMR-${number % 40}, rating: ${pick(random, ['470 µF 35 V polymer', '22 µF 35 V', '2 × 10 µF 50 V X7R'])} }`,
-      `Q${number}: { role: switch, maker: Nembrook, number: NBK-${number % 60}, rating: "${pick(random, stage === 'main' ? ['650 V, 190 mΩ', '700 V, 140 mΩ'] : ['40 V, 6 mΩ', '60 V, 4 mΩ'])} datasheet", package: DFN 5×6 }`,
+      // One number has one rating, as in a well-kept register; contradictions would be findings in every entry.
+      `C${number}: { role: output capacitor, maker: Hallimar, number: HMR-${number % 39}, rating: ${['470 µF 35 V polymer', '22 µF 35 V', '2 × 10 µF 50 V X7R'][number % 3] ?? ''} }`,
+      `Q${number}: { role: switch, maker: Nembrook, number: NBK-${number}, rating: "${(stage === 'main' ? ['650 V, 190 mΩ', '700 V, 140 mΩ'] : ['40 V, 6 mΩ', '60 V, 4 mΩ'])[number % 2] ?? ''} datasheet", package: DFN 5×6 }`,
       `U${number}: { role: controller, maker: Velloric, number: VLR-${number % 50}, marking: "${number} 2548" }`,
     ]);
     rows.push(`    ${line}`);

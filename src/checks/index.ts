@@ -26,6 +26,7 @@ import { massPlausible } from './mass-plausible.ts';
 import { nameplateInputPlausible } from './nameplate-input-plausible.ts';
 import { offersAgainstRatedPower } from './offers-against-rated-power.ts';
 import { outputCapacityPlausible } from './output-capacity-plausible.ts';
+import { partNumberDateCode } from './part-number-date-code.ts';
 import { partValuePlausible } from './part-value-plausible.ts';
 import { photoDescription } from './photo-description.ts';
 import { poolCountedAsEach } from './pool-counted-as-each.ts';
@@ -120,6 +121,7 @@ const ON_ENTRIES: readonly Check[] = [
   xCapacitorDischarge,
   barrierCapacitorClass,
   yCapacitorCurrentHigh,
+  partNumberDateCode,
   partValuePlausible,
   preferredValues,
   capacitorVoltageCustomary,

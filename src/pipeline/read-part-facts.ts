@@ -10,7 +10,7 @@ import { readText } from './read-text.ts';
 import { byText } from './text-order.ts';
 
 const KEYS: readonly string[] = ['number', 'also written', ...FACT_FIELDS, 'note', 'corrections'];
-const CORRECTION_KEYS = ['date', 'where', 'was', 'is', 'why'] as const;
+type CorrectionKey = 'date' | 'where' | 'was' | 'is' | 'why';
 
 /** Reports a fault at an offset of the file. */
 type Say = (offset: number, message: string) => void;
@@ -115,7 +115,7 @@ function correctionsIn(value: unknown, offset: number, say: Say): readonly Corre
   }
   return value.items.flatMap((item) => {
     const at = isMap(item) ? (item.range?.[0] ?? offset) : offset;
-    const field = (name: (typeof CORRECTION_KEYS)[number]): string | null => {
+    const field = (name: CorrectionKey): string | null => {
       const found: unknown = isMap(item) ? item.get(name) : null;
       return typeof found === 'string' && found.trim() !== '' ? found.trim() : null;
     };
