@@ -60,9 +60,9 @@ export function onePageOfEachKind(site: BuiltSite): readonly string[] {
   const at = (address: string): string => `${site.base}${address}`;
   const firstUnder = (folder: string): readonly string[] =>
     site.pages.filter((page) => page.startsWith(at(`${folder}/`)) && page !== at(`${folder}/`)).slice(0, 1);
-  const lists = ['topologies', 'parts', 'makers', 'methods', 'rules']
+  const lists = ['finder', 'compare', 'search', 'topologies', 'parts', 'makers', 'methods', 'rules']
     .map((folder) => at(`${folder}/`))
     .filter((page) => site.pages.includes(page));
-  const single = ['topologies', 'parts', 'makers', 'methods', 'rules'].flatMap(firstUnder);
+  const single = ['compare', 'topologies', 'parts', 'makers', 'methods', 'rules'].flatMap(firstUnder);
   return [at(''), ...site.slugs.map((slug) => at(`teardowns/${slug}/`)), ...lists, ...single, at('404.html')];
 }

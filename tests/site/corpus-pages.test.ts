@@ -51,7 +51,7 @@ describe('pages across teardowns, under a base path', () => {
     const reached = new Set<string>([BASE]);
     const waiting = [BASE];
     for (let page = waiting.pop(); page !== undefined; page = waiting.pop()) {
-      for (const [, address = ''] of pageSource(site, page).matchAll(/<a [^>]*href="([^"#]+)[^"]*"/g)) {
+      for (const [, address = ''] of pageSource(site, page).matchAll(/<a [^>]*href="([^"#?]+)[^"]*"/g)) {
         if (/^[a-z]+:/.test(address)) continue;
         expect(address.startsWith(BASE), `${address} on ${page}`).toBe(true);
         const path = decodeURIComponent(address.slice(BASE.length));
@@ -67,6 +67,33 @@ describe('pages across teardowns, under a base path', () => {
     const former = sheets.flatMap((sheet) => sheet.formerAddresses).map((address) => `${BASE}${address.replace(/^\/+/, '')}`);
     const unreached = site.pages.filter((page) => !reached.has(page) && !former.includes(page) && !page.endsWith('404.html'));
     expect(unreached).toEqual([]);
+  });
+
+  it('a sheet names its nearest with the evidence, and says what differs where both are one platform', () => {
+    const text = textOf('teardowns/marlhythe-causeway-100/');
+    expect(text).toContain('Closest other sheets');
+    expect(text).toMatch(/Fennimoor Deskway 100 .*Same platform under another label\. .*What differs: label Marlhythe, there Fennimoor/);
+    expect(text).toContain('same controllers VLR-27S, VLR-81C');
+    expect(text).toMatch(/Density \d+(?:st|nd|rd|th) of \d+ cased, over 65 to 100 W/);
+  });
+
+  it('findings that only show beside other sheets stand on the pages concerned', () => {
+    for (const slug of ['marlhythe-causeway-100', 'wendlestone-fairlead-92'])
+      expect(textOf(`teardowns/${slug}/`)).toMatch(/DVF-L405 is 40 V, [\d.]+ mΩ here and 40 V, [\d.]+ mΩ elsewhere/);
+  });
+
+  it('a sheet links to its own data, and every file of data is there', () => {
+    const html = pageSource(site, `${BASE}teardowns/marlhythe-causeway-100/`);
+    expect(html).toContain(`<a href="${BASE}teardowns/marlhythe-causeway-100/parts.csv">CSV</a>`);
+    for (const name of ['devices.csv', 'parts.csv', 'datapackage.json', 'device.schema.json'])
+      expect(pageSource(site, `${BASE}data/`)).toContain(`href="${BASE}data/${name}"`);
+  });
+
+  it('a family shows the stress of its members, their spread, and the controllers met most', () => {
+    const text = textOf('topologies/boost-pfc-llc-half-bridge/');
+    expect(text).toMatch(/Bulk capacitor, voltage 0\.93 over 0\.94 3/);
+    expect(text).toMatch(/Power density, cased [\d.]+ [\d.]+ [\d.]+ W\/cm³ 3/);
+    expect(text).toContain('VLR-81C on 3');
   });
 
   it('a former address leads to the present one without a script', () => {
