@@ -22,7 +22,7 @@ export interface SiteBuildRequest {
 export type SiteBuilder = (request: SiteBuildRequest) => Promise<void>;
 
 /** The environment in which the site's own configuration finds its folders. */
-export function siteEnvironment(request: SiteBuildRequest): Record<string, string> {
+export function siteEnvironment(request: Omit<SiteBuildRequest, 'sheets'>): Record<string, string> {
   return {
     SEAMLINE_PREPARED: request.prepared,
     SEAMLINE_OUT: request.folder,
