@@ -21,7 +21,8 @@ export function compareSheets(
     for (const rows of sheets) for (const row of rows) if (row.group === group && !labels.has(row.id)) labels.set(row.id, row.label);
     const rows = [...labels].map(([id, label]) => {
       const cells = sheets.map((own) => own.find((row) => row.id === id) ?? null);
-      return { id, label, cells, differs: new Set(cells.map((cell) => cell?.text ?? '')).size > 1, better: betterOf(cells) };
+      const differs = new Set(cells.map((cell) => cell?.text ?? '')).size > 1;
+      return { id, label, cells, differs, better: differs ? betterOf(cells) : null };
     });
     return { group, rows };
   }).filter(({ rows }) => rows.length > 0);

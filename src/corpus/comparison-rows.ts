@@ -92,7 +92,6 @@ function pathRows(entry: Entry, derived: Derived): readonly ComparisonRow[] {
   const group = 'Power path';
   const point = tellingEfficiency(entry.efficiency);
   const efficiency = point?.efficiency ?? null;
-  const line = point?.line?.quantity.written ?? 'line not said';
   const bulk = entry.parts.filter((part) => part.role === 'bulk-capacitor' && part.rating !== null);
   const controllers = entry.parts
     .filter((part) => part.role === 'controller')
@@ -111,17 +110,17 @@ function pathRows(entry: Entry, derived: Derived): readonly ComparisonRow[] {
     ),
     efficiency === null || point === null
       ? words({ id: 'efficiency', group, label: 'Efficiency, %' }, null, 'not measured')
-      : number(
-          { id: 'efficiency', group, label: 'Efficiency, %' },
-          factValue(efficiency),
-          '%',
-          0.01,
-          'higher',
-          `${point.statistic === 'average' ? 'mean' : point.statistic} at ${line}`,
-        ),
+      : number({ id: 'efficiency', group, label: 'Efficiency, %' }, factValue(efficiency), '%', 0.01, 'higher', conditionsOf(point)),
     standbyRow(entry),
     number({ id: 'stored-energy', group, label: 'Stored energy, J' }, derived.bulk.energy, 'J', 1),
   ];
+}
+
+/** Line, output and load of a measured point: "20 V 5 A at 230 V". Two points are comparable only where all of it is equal. */
+function conditionsOf({ statistic, line, output, current, load }: Entry['efficiency'][number]): string {
+  const at = [output, current, load].flatMap((fact) => (fact === null ? [] : [fact.quantity.written]));
+  const what = statistic === 'average' ? 'mean' : statistic === 'peak' ? 'highest' : '';
+  return [what, ...at, line === null ? 'line not said' : `at ${line.quantity.written}`].filter((piece) => piece !== '').join(' ');
 }
 
 function standbyRow(entry: Entry): ComparisonRow {

@@ -47,15 +47,11 @@ export function querySentence(query: FinderQuery, { currency, families }: Pick<F
 }
 
 function rangeWords(column: RangeColumn, low: number | null, high: number | null, currency: string | null): string {
-  const { unit } = columnWords(column, currency);
-  const counted = column === 'ports' ? (high === 1 && (low ?? 1) === 1 ? 'port' : 'ports') : unit;
-  const after = counted === '' ? '' : `\u00A0${counted}`;
-  const before = column === 'year' ? 'of ' : '';
-  if (low !== null && high !== null)
-    return low === high ? `${before}${String(low)}${after}` : `${before}${String(low)} to ${String(high)}${after}`;
-  return low === null
-    ? `${before === '' ? '' : 'until '}${before === '' ? 'up to ' : ''}${String(high)}${after}`
-    : `from ${String(low)}${after}`;
+  const unit = column === 'ports' ? (high === 1 ? 'port' : 'ports') : columnWords(column, currency).unit;
+  const after = unit === '' ? '' : `\u00A0${unit}`;
+  if (low === null) return `${column === 'year' ? 'until' : 'up to'} ${String(high)}${after}`;
+  if (high === null) return `from ${String(low)}${after}`;
+  return low === high ? `${String(low)}${after}` : `${String(low)} to ${String(high)}${after}`;
 }
 
 function either(words: readonly string[] | undefined): string {

@@ -24,7 +24,12 @@ export function finderScatter(points: readonly ScatterPoint[], range: ScatterRan
   const place = placeOf(points, width, height);
   const found = points.filter((point) => point.isFound);
   const body =
-    grid(place) + field(range, place) + equalLines(place) + marks(points, false, place) + marks(points, true, place) + names(found, place);
+    grid(place) +
+    field(range, place) +
+    equalLines(points, place) +
+    marks(points, false, place) +
+    marks(points, true, place) +
+    names(found, place);
   return figure({
     id: 'scatter',
     className: 'fig scatter',
@@ -83,7 +88,7 @@ function grid({ left, right, top, bottom, volumes, powers, x, y }: Place): strin
     `<path class="thin" d="${across.map((volume) => `M${px(x(volume))} ${px(bottom)}v5`).join('')}${up.map((watts) => `M${px(left)} ${px(y(watts))}h-5`).join('')}"/>` +
     across.map((volume) => `<text class="num mid" x="${px(x(volume))}" y="${px(bottom + 21)}">${String(volume)}</text>`).join('') +
     up.map((watts) => `<text class="num end" x="${px(left - 9)}" y="${px(y(watts) + 5)}">${String(watts)}</text>`).join('') +
-    `<text x="2" y="12">rated, W</text><text class="end" x="${px(right)}" y="${px(bottom + 40)}">volume, cm³</text>`
+    `<text x="2" y="12">rated, W</text><text class="end" x="${px(right + 60)}" y="12">W/cm³</text><text class="end" x="${px(right)}" y="${px(bottom + 40)}">volume, cm³</text>`
   );
 }
 
@@ -97,9 +102,10 @@ function field({ volume, watts }: ScatterRange, { left, right, top, bottom, x, y
   return `<path class="chosen" d="M${px(x1)} ${px(y1)}H${px(x2)}V${px(y2)}H${px(x1)}Z"/>`;
 }
 
-function equalLines({ left, right, top, bottom, volumes, powers, x, y }: Place): string {
+function equalLines(points: readonly ScatterPoint[], { left, right, top, bottom, volumes, powers, x, y }: Place): string {
   let lastLabel = Number.POSITIVE_INFINITY;
-  return [...DENSITIES]
+  const [least, most] = ends(points.map((point) => point.watts / point.volume));
+  return DENSITIES.filter((density) => density >= least && density <= most)
     .reverse()
     .flatMap((density) => {
       const from = Math.max(volumes[0], powers[0] / density);

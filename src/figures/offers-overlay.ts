@@ -1,7 +1,6 @@
 import type { OfferBody } from '../usb-pd/offer.ts';
 import { envelopeAxes, type EnvelopeAxes } from './envelope-axes.ts';
 import { figure, px } from './markup.ts';
-import { pushedApart } from './place-strip.ts';
 
 /** Offers of one device's strongest port. */
 export interface OverlaidOffers {
@@ -13,13 +12,12 @@ export interface OverlaidOffers {
 const [LEFT, TOP, HEIGHT] = [34, 26, 250];
 const LINES = ['wide', 'wide long-dash', 'wide short-dash', 'med'] as const;
 
-/** Offers of several devices on one chart: lettered circles at the fixed voltages, the upper edge of each range as a line with its letter at the end. */
+/** Offers of several devices on one chart: a square with letters at each fixed voltage, the upper edge of each range as a line with its letters at the end. */
 export function offersOverlay(devices: readonly OverlaidOffers[], width: number): string {
   const axes = envelopeAxes(devices.flatMap((device) => device.offers));
   const [right, bottom] = [width - 40, HEIGHT - 44];
   const x = (volts: number): number => LEFT + (volts / axes.volts) * (right - LEFT);
   const y = (amps: number): number => bottom - (Math.min(amps, axes.amps) / axes.amps) * (bottom - TOP);
-  const edges = devices.map((device, index) => rangeEdges(device, LINES[index] ?? 'med', x, y)).join('');
   return figure({
     id: 'offers-overlay',
     className: 'fig overlay',
@@ -27,7 +25,7 @@ export function offersOverlay(devices: readonly OverlaidOffers[], width: number)
     height: HEIGHT,
     title: 'Offers of the strongest port of each device, amperes over volts',
     description: devices.map((device) => `${device.letter} ${device.name}: ${device.offers.map(offerWords).join(', ')}`).join('. '),
-    body: `${chartAxes(axes, right, bottom, x, y)}${edges}${fixedMarks(devices, x, y)}`,
+    body: `${chartAxes(axes, right, bottom, x, y)}${rangeEdges(devices, x, y)}${fixedMarks(devices, x, y)}`,
   });
 }
 
@@ -43,45 +41,46 @@ function chartAxes(axes: EnvelopeAxes, right: number, bottom: number, x: (volts:
   );
 }
 
-/** Devices that offer the same current at the same voltage stand side by side over the true place. */
+/** A stem and a square for each fixed voltage and current, with the letters of all devices that have it above. */
 function fixedMarks(devices: readonly OverlaidOffers[], x: (volts: number) => number, y: (amps: number) => number): string {
-  const marks = devices.flatMap(({ letter, offers }) =>
-    offers.flatMap((offer) => (offer.kind === 'fixed' || offer.kind === 'plain' ? [{ letter, volts: offer.volts, amps: offer.amps }] : [])),
+  const letters = new Map<string, { volts: number; amps: number; letters: string }>();
+  for (const { letter, offers } of devices) {
+    for (const offer of offers) {
+      if (offer.kind !== 'fixed' && offer.kind !== 'plain') continue;
+      const key = `${String(offer.volts)} ${String(offer.amps)}`;
+      const held = letters.get(key);
+      if (held === undefined) letters.set(key, { volts: offer.volts, amps: offer.amps, letters: letter });
+      else if (!held.letters.includes(letter)) held.letters += letter;
+    }
+  }
+  const marks = [...letters.values()];
+  const stems = marks.map(({ volts, amps }) => `M${px(x(volts))} ${px(y(0))}V${px(y(amps))}`);
+  const squares = marks.map(({ volts, amps }) => `M${px(x(volts) - 4.5)} ${px(y(amps) - 4.5)}h9v9h-9Z`);
+  const words = marks.map(
+    (mark) => `<text class="num mid halo" x="${px(x(mark.volts))}" y="${px(y(mark.amps) - 10)}">${mark.letters}</text>`,
   );
-  return [...Map.groupBy(marks, (mark) => String(mark.volts))]
-    .flatMap(([, atVolts]) => {
-      const rows = Map.groupBy(atVolts, (mark) => Math.round(mark.amps * 4));
-      const stems = Math.max(...atVolts.map((mark) => mark.amps));
-      const first = atVolts[0];
-      if (first === undefined) return [];
-      const stem = `<path class="faint" d="M${px(x(first.volts))} ${px(y(0))}V${px(y(stems))}"/>`;
-      const circles = [...rows.values()].flatMap((row) => {
-        const places = pushedApart(row.map((mark) => x(mark.volts)), 18, 0, 10_000); // prettier-ignore
-        return row.map((mark, index) => circle(mark.letter, places[index] ?? 0, y(mark.amps)));
-      });
-      return [stem, ...circles];
-    })
-    .join('');
+  return `<path class="thin" d="${stems.join('')}"/><path class="solid" d="${squares.join('')}"/>${words.join('')}`;
 }
 
-function circle(letter: string, x: number, y: number): string {
-  return `<circle class="letter" cx="${px(x)}" cy="${px(y)}" r="8.5"/><text class="mid letter-text" x="${px(x)}" y="${px(y + 4.5)}">${letter}</text>`;
-}
-
-function rangeEdges(
-  { letter, offers }: OverlaidOffers,
-  className: string,
-  x: (volts: number) => number,
-  y: (amps: number) => number,
-): string {
-  return offers
-    .map((offer) => {
+/** Upper edges of ranges; devices with the same range share a line and its label. */
+function rangeEdges(devices: readonly OverlaidOffers[], x: (volts: number) => number, y: (amps: number) => number): string {
+  const edges = new Map<string, { index: number; letters: string; label: readonly [number, number] }>();
+  for (const [index, { letter, offers }] of devices.entries()) {
+    for (const offer of offers) {
       const points = edgeOf(offer);
       const last = points.at(-1);
-      if (last === undefined) return '';
-      const path = points.map(([volts, amps], index) => `${index === 0 ? 'M' : 'L'}${px(x(volts))} ${px(y(amps))}`).join('');
-      return `<path class="${className}" d="${path}"/><text class="num" x="${px(x(last[0]) + 5)}" y="${px(y(last[1]) - 6)}">${letter}</text>`;
-    })
+      if (last === undefined) continue;
+      const path = points.map(([volts, amps], at) => `${at === 0 ? 'M' : 'L'}${px(x(volts))} ${px(y(amps))}`).join('');
+      const held = edges.get(path);
+      if (held === undefined) edges.set(path, { index, letters: letter, label: [x(last[0]) + 7, y(last[1]) + 5] });
+      else if (!held.letters.includes(letter)) held.letters += letter;
+    }
+  }
+  return [...edges]
+    .map(
+      ([path, { index, letters, label }]) =>
+        `<path class="${LINES[index] ?? 'med'}" d="${path}"/><text class="num halo" x="${px(label[0])}" y="${px(label[1])}">${letters}</text>`,
+    )
     .join('');
 }
 

@@ -1,6 +1,7 @@
 import type { ComparisonRow } from '../../corpus/comparison-row.ts';
 import type { SheetFacts } from '../../corpus/sheet-facts.ts';
 import type { SheetSummary } from '../../pipeline/prepared.ts';
+import { pathGlyphs } from './path-glyphs.ts';
 
 /** One device as the comparison needs it; also the file that a choice of the reader fetches. */
 export interface ComparedSheet {
@@ -12,6 +13,8 @@ export interface ComparedSheet {
   readonly kind: string;
   readonly outline: readonly [number, number, number] | null;
   readonly ports: readonly { readonly id: string; readonly connector: string }[];
+  /** Blocks of the power path that have a drawing, each once. */
+  readonly glyphs: readonly string[];
   readonly rows: readonly ComparisonRow[];
   readonly strongestPort: SheetFacts['strongestPort'];
 }
@@ -27,6 +30,7 @@ export function comparedSheet(sheet: SheetSummary, facts: SheetFacts): ComparedS
     kind: sheet.kind,
     outline: sheet.outline,
     ports: sheet.ports,
+    glyphs: pathGlyphs(sheet.glyphs),
     rows: facts.comparison,
     strongestPort: facts.strongestPort,
   };

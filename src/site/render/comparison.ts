@@ -6,6 +6,7 @@ import { horizontalDimension } from '../../figures/dimension-line.ts';
 import { escapeText, px } from '../../figures/markup.ts';
 import { miniPort } from '../../figures/mini-front.ts';
 import { offersOverlay } from '../../figures/offers-overlay.ts';
+import { glyphChain } from '../../figures/stage-glyph.ts';
 import { placeStrip, ratioStrip, type StripMark } from '../../figures/place-strip.ts';
 import type { Connector } from '../../entry/entry.ts';
 import { href } from '../href.ts';
@@ -33,11 +34,11 @@ export interface ComparisonView {
 /** Two to four sheets side by side, with their places among all sheets, and their offers on one chart. */
 export function comparisonMarkup(sheets: readonly ComparedSheet[], all: readonly FinderRow[], view: ComparisonView): string {
   const groups = compareSheets(sheets.map((sheet) => sheet.rows));
-  const width = sheets.length + 2;
+  const width = sheets.length + 1;
   const bodies = groups.map(({ group, rows }) => {
     const shown = rows.filter((row) => !view.hidden.has(row.id) && (!view.onlyDiffering || row.differs));
     if (shown.length === 0) return '';
-    return `<tbody><tr class="grp"><th colspan="${String(width)}" scope="rowgroup"><b>${escapeText(group)}</b></th></tr>${shown.map((row) => rowMarkup(row, all)).join('')}</tbody>`;
+    return `<tbody><tr class="grp"><th colspan="${String(width)}" scope="rowgroup"><b>${escapeText(group)}</b></th><td class="among"></td></tr>${shown.map((row) => rowMarkup(row, sheets, all)).join('')}</tbody>`;
   });
   const heads = headCells(sheets);
   const table = `<table class="compared compared-${String(sheets.length)}"><caption class="vh">Devices side by side</caption><thead><tr><th scope="col"><span class="vh">Row</span></th>${heads}<th scope="col" class="among">Place among ${String(all.length)} sheets, low to high</th></tr></thead>${bodies.join('')}</table>`;
@@ -49,13 +50,15 @@ export function letterOf(index: number): string {
   return 'abcd'.charAt(index);
 }
 
-function rowMarkup(row: ComparedRow, all: readonly FinderRow[]): string {
-  const cells = row.cells.map((cell, index) => cellMarkup(cell, row.better === index));
+function rowMarkup(row: ComparedRow, sheets: readonly ComparedSheet[], all: readonly FinderRow[]): string {
+  const cells = row.cells.map((cell, index) =>
+    cellMarkup(cell, row.better === index, row.id === 'stages' ? glyphChain(sheets[index]?.glyphs ?? []) : ''),
+  );
   return `<tr class="${row.differs ? 'differs' : 'alike'}" data-row="${escapeText(row.id)}"><th scope="row">${escapeText(row.label)}</th>${cells.join('')}<td class="among">${row.differs ? stripOf(row, all) : '<span class="note">alike</span>'}</td></tr>`;
 }
 
-function cellMarkup(cell: ComparisonRow | null, isBetter: boolean): string {
-  if (cell === null) return '<td class="v faded">– not on this sheet</td>';
+function cellMarkup(cell: ComparisonRow | null, isBetter: boolean, drawing: string): string {
+  if (cell === null) return '<td class="v faded">– no such part</td>';
   const words = escapeText(cell.text);
   const better = isBetter ? ' <span class="better">better</span>' : '';
   const shown = cell.mark === null ? words : markWith(cell.mark, ` ${words.replace(/^– /u, '')}`);
@@ -64,7 +67,7 @@ function cellMarkup(cell: ComparisonRow | null, isBetter: boolean): string {
     cell.better !== null && cell.mark === null && cell.basis !== '' && !isMissing
       ? `<span class="basis">${escapeText(cell.basis)}</span>`
       : '';
-  return `<td class="v${isMissing ? ' faded' : ''}${isBetter ? ' best' : ''}">${shown}${better}${basis}</td>`;
+  return `<td class="v${isMissing ? ' faded' : ''}${isBetter ? ' best' : ''}${drawing === '' ? '' : ' drawn'}">${drawing}${shown}${better}${basis}</td>`;
 }
 
 function stripOf(row: ComparedRow, all: readonly FinderRow[]): string {
@@ -129,5 +132,5 @@ function overlay(sheets: readonly ComparedSheet[]): string {
   );
   if (devices.length < 2) return '';
   const names = devices.map((device) => `${device.letter} ${escapeText(device.name)} ${escapeText(device.port)}`).join(', ');
-  return `<div class="overlay-box"><h2>Offers of the strongest port</h2>${offersOverlay(devices, 720)}<p class="note">${names}. Circles are fixed voltages, side by side where they agree; lines are the upper edge of a range (PPS, AVS).</p></div>`;
+  return `<div class="overlay-box"><h2>Offers of the strongest port</h2><section class="overlay-scroll" tabindex="0" aria-label="Offers of the strongest port, chart">${offersOverlay(devices, 720)}</section><p class="note">${names}. Squares are fixed voltages; lines are the upper edge of a range (PPS, AVS). Letters say whose.</p></div>`;
 }

@@ -21,7 +21,7 @@ const GROUP_WORDS: Readonly<Record<ChoiceGroup, string>> = {
 export function finderForm(register: FinderRegister): string {
   const groups = (['kind', 'family', 'switches', 'controllers'] as const).map((group) => choiceGroup(group, register));
   const ranges = RANGE_COLUMNS.map((column, index) => rangeGroup(column, register, index > 1));
-  return `<form class="finder-form" id="finder-form" hidden>${ranges.slice(0, 2).join('')}${groups[0] ?? ''}${ranges.slice(2).join('')}${groups.slice(1).join('')}${columnGroup(register)}</form>`;
+  return `<div class="finder-form" id="finder-form" role="group" aria-label="Ranges and choices" hidden>${ranges.slice(0, 2).join('')}${groups[0] ?? ''}${ranges.slice(2).join('')}${groups.slice(1).join('')}${columnGroup(register)}</div>`;
 }
 
 function rangeGroup(column: (typeof RANGE_COLUMNS)[number], { rows, currency }: FinderRegister, folds: boolean): string {

@@ -1,11 +1,14 @@
 import { columnWords } from '../../corpus/finder-words.ts';
-import type { FinderQuery } from '../../corpus/finder-query.ts';
+import type { FinderQuery, NumberColumn } from '../../corpus/finder-query.ts';
 import type { FinderRow } from '../../corpus/finder-row.ts';
 import { escapeText } from '../../figures/markup.ts';
 import { shareBar } from '../../figures/share-bar.ts';
 import { href } from '../href.ts';
 import { ratingMarks } from './mark.ts';
 import { fixedNumber } from './fixed-number.ts';
+
+/** Columns whose numbers are whole as a rule. */
+const BROKEN: readonly NumberColumn[] = ['watts', 'price'];
 
 /** How the table of found devices is drawn. */
 export interface FinderTableOptions {
@@ -23,9 +26,10 @@ export function finderTable(rows: readonly FinderRow[], options: FinderTableOpti
   const { columns, chosen, currency } = options;
   const heads = columns.map((column) => headOf(column, columnWords(column, currency).head, 'n', options));
   const compare = chosen === null ? '' : '<th scope="col">Compare</th>';
+  const decimals = decimalsIn(rows, options);
   return (
     `<table class="found"><caption class="vh">Devices found</caption><thead><tr>${headOf('name', 'Device', '', options)}${heads.join('')}<th scope="col" class="rated-head">Ratings</th>${compare}</tr></thead>` +
-    `<tbody>${rows.map((row) => rowOf(row, options)).join('')}</tbody></table>`
+    `<tbody>${rows.map((row) => rowOf(row, decimals, options)).join('')}</tbody></table>`
   );
 }
 
@@ -38,14 +42,31 @@ function headOf(by: FinderQuery['sort']['by'], words: string, className: string,
   return `<th scope="col"${className === '' ? '' : ` class="${className}"`}${state}>${content}</th>`;
 }
 
-function rowOf(row: FinderRow, { columns, densest, chosen, currency }: FinderTableOptions): string {
+/** Every number of a column has the same decimals: those of the column, or one more where a row is not a whole number. */
+function decimalsIn(
+  rows: readonly FinderRow[],
+  { columns, currency }: FinderTableOptions,
+): Readonly<Partial<Record<NumberColumn, number>>> {
+  return Object.fromEntries(
+    columns.map((column) => {
+      const { decimals } = columnWords(column, currency);
+      const isBroken = BROKEN.includes(column) && rows.some((row) => row[column] !== null && !Number.isInteger(row[column]));
+      return [column, isBroken ? decimals + (column === 'price' ? 2 : 1) : decimals];
+    }),
+  );
+}
+
+function rowOf(
+  row: FinderRow,
+  decimalsOf: Readonly<Partial<Record<NumberColumn, number>>>,
+  { columns, densest, chosen }: FinderTableOptions,
+): string {
   const name = row.name.startsWith(row.maker) ? row.name : `${row.maker} ${row.name}`;
   const cells = columns.map((column) => {
     const value = row[column];
     if (value === null) return '<td class="n faded"><span aria-hidden="true">–</span><span class="vh">not known</span></td>';
-    const decimals = columnWords(column, currency).decimals;
-    const shown =
-      column === 'year' ? String(value) : fixedNumber(value, decimals === 0 && !Number.isInteger(value) && value < 1000 ? 1 : decimals);
+    const decimals = decimalsOf[column] ?? 0;
+    const shown = column === 'year' ? String(value) : fixedNumber(value, decimals);
     const bar = column === 'density' ? shareBar({ fraction: densest > 0 ? value / densest : 0, tick: null, style: 'filled' }) : '';
     return `<td class="n${column === 'density' ? ' dens' : ''}">${shown}${bar}</td>`;
   });

@@ -8,6 +8,7 @@ import { ratingMarks } from './mark.ts';
 import { fixedNumber } from './quantity.ts';
 import { counted } from './words.ts';
 import { frontOf } from './line-up.ts';
+import { pathGlyphs } from './path-glyphs.ts';
 
 /** Rows by year, newest first: number, outline at one scale, device, power path, power, density, ratings, date. */
 export function registerTable(all: readonly SheetSummary[], sheets: readonly SheetSummary[]): string {
@@ -49,9 +50,4 @@ function registerRow(sheet: SheetSummary, scale: number, densest: number): strin
     `<td class="path">${glyphChain(pathGlyphs(sheet.glyphs))}<span class="kind">${escapeText(sheet.topology)}</span></td>` +
     `<td class="n rated">${rated}</td><td class="n dens">${densityCell}</td><td class="marks">${ratingMarks(sheet)}</td><td class="m1 n issued">${escapeText(sheet.published)}</td></tr>`
   );
-}
-
-/** Blocks that shape a power path, each kind once; filters, stores and port logic stand in every device and say nothing here. */
-function pathGlyphs(kinds: readonly string[]): readonly string[] {
-  return [...new Set(kinds)].filter((kind) => !['input-filter', 'bulk-capacitor', 'port-control'].includes(kind));
 }

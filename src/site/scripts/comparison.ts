@@ -83,9 +83,6 @@ async function runComparison(box: HTMLElement, rows: readonly FinderRow[]): Prom
     history.replaceState(null, '', pairs.length === 0 ? location.pathname : `?${pairs.join('&')}`);
   };
 
-  picker.addEventListener('submit', (event) => {
-    event.preventDefault();
-  });
   add.addEventListener('change', () => {
     if (add.value !== '' && chosen.length < MOST_COMPARED) chosen = [...chosen, add.value];
     void renew();

@@ -48,7 +48,7 @@ function say(box: HTMLElement, words: string): void {
 
 function runFinder(box: HTMLElement, register: FinderRegister): void {
   const part = (name: string): HTMLElement | null => box.querySelector<HTMLElement>(`[data-${name}]`);
-  const form = box.querySelector<HTMLFormElement>('#finder-form');
+  const form = box.querySelector<HTMLElement>('#finder-form');
   const scatter = part('scatter');
   const table = part('table');
   const clear = part('clear');
@@ -120,9 +120,6 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
     ask({ columns: next });
   });
 
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
-  });
   form.addEventListener('change', (event) => {
     const field = event.target;
     const holder = field instanceof Element ? field.closest<HTMLElement>('[data-choice]') : null;
@@ -184,7 +181,7 @@ function set(element: HTMLElement | null, words: string): void {
   if (element !== null) element.textContent = words.replaceAll('\u2009', THIN_SPACE);
 }
 
-function showChoices(form: HTMLFormElement, query: FinderQuery): void {
+function showChoices(form: HTMLElement, query: FinderQuery): void {
   for (const holder of form.querySelectorAll<HTMLElement>('[data-choice]')) {
     const group = CHOICE_GROUPS.find((each) => each === holder.dataset['choice']);
     const words = group === undefined ? [] : (query.choices[group] ?? []);

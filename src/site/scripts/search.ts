@@ -126,7 +126,8 @@ async function documentsOf(
 function wordsOf(query: SearchQuery, answer: SearchAnswer | null): string {
   const left = query.leftOut.length === 0 ? '' : ` Left out, too short or in every text: ${query.leftOut.join(', ')}.`;
   if (answer === null) return left.trim();
-  if (answer.total > 0) return `${String(answer.total)} ${answer.total === 1 ? 'page' : 'pages'}.${left}`;
+  if (answer.total > 0)
+    return `${String(answer.total)} ${answer.total === 1 ? 'page has' : 'pages have'} ${query.terms.map((term) => term.words).join(', ')}.${left}`;
   const alone = answer.alone.map(
     ({ term, count }) =>
       `${term.kind === 'quantity' ? 'the quantity' : 'the word'} ${term.words} (${count === 0 ? 'on no page' : count === 1 ? 'on 1 page' : `on ${String(count)} pages`})`,
