@@ -41,6 +41,9 @@ const MEANT: readonly { readonly slug: string; readonly found: readonly string[]
   { slug: 'yarrowdene-stub-30', found: ['capacitor-voltage-margin at C1', 'capacitor-voltage-margin at C2'], answered: [] },
 ];
 
+/** Rules that only show when all sheets lie side by side; the test of the prepared folder looks at them. */
+const ACROSS: ReadonlySet<string> = new Set(['part-ratings-differ']);
+
 describe('the demo shows the findings it is about, and no others', () => {
   test.each(MEANT)('$slug', ({ slug, found, answered }) => {
     const sheet = bySlug(ENTRIES, slug);
@@ -49,7 +52,8 @@ describe('the demo shows the findings it is about, and no others', () => {
   });
 
   test('every answer answers something', () => {
-    const answers = ENTRIES.flatMap(({ slug, entry }) => entry.answers.map((answer) => `${slug} ${answer.to} ${answer.at ?? ''}`));
+    const answers = ENTRIES.flatMap(({ slug, entry }) => entry.answers.filter((answer) => !ACROSS.has(answer.to)).map((answer) => `${slug} ${answer.to} ${answer.at ?? ''}`),
+    );
     expect(answers.length).toBe(MEANT.flatMap(({ answered }) => answered).length);
   });
 });

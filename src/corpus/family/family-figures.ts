@@ -51,7 +51,7 @@ function measuresOf(sheets: readonly CorpusSheet[]): readonly Measure[] {
             of: (sheet: CorpusSheet) => (efficiencyKey(sheet) === efficiency.key ? 100 * (sheet.traits.efficiency?.ratio ?? 0) : null),
           },
         ]),
-    { name: 'Parts identified', unit: '', decimals: 0, of: (sheet) => sheet.partsIdentified },
+    { name: 'Parts identified', unit: 'pieces', decimals: 0, of: (sheet) => sheet.partsIdentified },
     {
       name: 'Bulk capacitance',
       unit: 'µF/W',

@@ -3,7 +3,6 @@ import type { SheetRank } from '../../corpus/sheet-ranks.ts';
 import { escapeText } from '../../figures/markup.ts';
 import type { SheetBeside } from '../data/sheet-beside.ts';
 import { href } from '../href.ts';
-import { scrollRegion } from './scroll-region.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { sentence, sentenceCase } from './words.ts';
 import { ordinal } from './ordinal.ts';
@@ -24,11 +23,10 @@ export function besideZone({ near, ranks }: SheetBeside, topology: string): Shee
 }
 
 function nearTable(near: readonly NearSheet[], topology: string): string {
-  return scrollRegion(
-    'Closest other sheets',
+  return (
     '<table class="near"><caption class="vh">The nearest sheets, nearest first, with what they share.</caption>' +
-      '<thead><tr><th scope="col">No.</th><th scope="col">Device</th><th scope="col">What they share</th><th scope="col" class="n">Likeness</th></tr></thead>' +
-      `<tbody>${near.map((sheet) => nearRow(sheet, topology)).join('')}</tbody></table>`,
+    '<thead><tr><th scope="col">No.</th><th scope="col">Device</th><th scope="col">What they share</th><th scope="col" class="n">Likeness</th></tr></thead>' +
+    `<tbody>${near.map((sheet) => nearRow(sheet, topology)).join('')}</tbody></table>`
   );
 }
 
