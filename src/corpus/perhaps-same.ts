@@ -3,9 +3,9 @@ export type SpellingOf = 'number' | 'name';
 
 /**
  * Endings that say how a part is packed or that it is free of lead, not what it is: "-TR", "/TR", "-T/R", "-REEL7", "#PBF", ",115"
- * (common practice). Only behind a mark; a letter that belongs to the number stays.
+ * (common practice). Only behind a mark, and figures only behind a comma: letters and figures that belong to the number stay.
  */
-const PACKING = /(?:[-/#, ](?:TR|T\/R|T&R|REEL7?|RL7?|TUBE|TAPE|CT|TRPBF|PBF|LF|115|118|215|235)|\((?:TR|REEL|TUBE)\))+$/u;
+const PACKING = /(?:[-/#, ](?:TR|T\/R|T&R|REEL7?|RL7?|TUBE|TAPE|TRPBF|PBF)|, ?(?:115|118|215|235)|\((?:TR|REEL|TUBE)\))+$/u;
 
 /** Forms of companies behind a name (common practice). */
 const COMPANY = /(?:[ ,.]+(?:CO|COMPANY|LTD|LIMITED|INC|CORP|CORPORATION|GMBH|AG|LLC|PLC|BV|AB|SA|SRL|KG)\b\.?)+$/u;
