@@ -9,7 +9,7 @@ export type ChoiceGroup = (typeof CHOICE_GROUPS)[number];
 /** Columns of numbers that the table can show and sort by. */
 export const NUMBER_COLUMNS = ['watts', 'volume', 'density', 'specific', 'mass', 'efficiency', 'ports', 'year', 'price'] as const;
 export type NumberColumn = (typeof NUMBER_COLUMNS)[number];
-export type SortColumn = NumberColumn | 'name';
+type SortColumn = NumberColumn | 'name';
 
 /** Columns as the table shows them at first. */
 export const FIRST_COLUMNS: readonly NumberColumn[] = ['watts', 'volume', 'density', 'specific', 'mass', 'efficiency', 'ports'];

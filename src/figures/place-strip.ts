@@ -9,7 +9,7 @@ export interface StripMark {
   readonly high: number;
 }
 
-export const STRIP_WIDTH = 176;
+const STRIP_WIDTH = 176;
 const INSET = 12;
 const APART = 20;
 

@@ -1,7 +1,7 @@
 import { px } from './markup.ts';
 
 /** How far the figure's axis stays from its edges: half of a handle. */
-export const RANGE_INSET = 12;
+const RANGE_INSET = 12;
 const BASE = 34;
 const LINE = 54;
 

@@ -112,9 +112,7 @@ describe('a quantity is the same in every writing', () => {
           const read = readQuantity(written, dimension as 'voltage');
           const [found] = searchQuantities(searchText(written));
           // What no adapter has, such as a megafarad, is refused by the reader.
-          fc.pre(read.ok);
-          if (!read.ok) return;
-          expect(Number.parseFloat(found?.key.slice(1) ?? '')).toBe(Number(read.value.nominal.toPrecision(6)));
+          if (read.ok) expect(Number.parseFloat(found?.key.slice(1) ?? '')).toBe(Number(read.value.nominal.toPrecision(6)));
         },
       ),
       SEED,

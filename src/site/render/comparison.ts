@@ -90,7 +90,7 @@ function headCells(sheets: readonly ComparedSheet[]): string {
   return sheets
     .map((sheet, index) => {
       const number = [sheet.number, sheet.revision].filter((piece) => piece !== null).join(' ');
-      return `<th scope="col" class="device">${frontMarkup(sheet, fronts[index] ?? null, scale, tallest * scale)}<span class="letter-name"><span class="ring">${letterOf(index)}</span> <a href="${href(`/teardowns/${encodeURIComponent(sheet.slug)}/`)}">${escapeText(sheet.fullName)}</a></span><span class="mono soft">${escapeText(number)}</span></th>`;
+      return `<th scope="col" class="device">${frontMarkup(sheet, fronts[index] ?? null, scale, [longest * scale, tallest * scale])}<span class="letter-name"><span class="ring">${letterOf(index)}</span> <a href="${href(`/teardowns/${encodeURIComponent(sheet.slug)}/`)}">${escapeText(sheet.fullName)}</a></span><span class="mono soft">${escapeText(number)}</span></th>`;
     })
     .join('');
 }
@@ -101,26 +101,33 @@ function frontOf({ outline, kind }: ComparedSheet): readonly [number, number] | 
   return kind === 'car charger' && height > length ? [height, length] : [length, height];
 }
 
-function frontMarkup(sheet: ComparedSheet, front: readonly [number, number] | null, scale: number, tallest: number): string {
+/** Every front is drawn on one field of one size, so that a narrow column shrinks all of them alike and the scale stays one. */
+function frontMarkup(
+  sheet: ComparedSheet,
+  front: readonly [number, number] | null,
+  scale: number,
+  [longest, tallest]: readonly [number, number],
+): string {
   if (front === null) return '<span class="faded front-missing">– size not known</span>';
   const [w, h] = [front[0] * scale, front[1] * scale];
   const base = tallest + 2;
+  const left = longest - w + 1;
   const ports = sheet.ports.filter((port) => port.connector !== 'wireless');
   const pitch = (w - 8) / Math.max(1, ports.length);
   const drawn = ports.map((port, at) =>
     // The summary's connectors come out of our own entry reader, which knows no others.
     miniPort(
       { id: port.id, connector: port.connector as Connector },
-      5 + pitch * (at + 0.5),
+      left + 4 + pitch * (at + 0.5),
       base - h / 2,
       Math.min(9 * scale, pitch - 3),
       'thin',
     ),
   );
   return (
-    `<svg class="fig front" aria-hidden="true" width="${px(w + 2)}" height="${px(base + 32)}" viewBox="0 0 ${px(w + 2)} ${px(base + 32)}">` +
-    `<rect class="med" x="1" y="${px(base - h)}" width="${px(w)}" height="${px(h)}" rx="${px(Math.min(6, h / 4))}"/>${drawn.join('')}` +
-    `${horizontalDimension(1, w + 1, base, base + 24, px(front[0]))}</svg>`
+    `<svg class="fig front" aria-hidden="true" width="${px(longest + 2)}" height="${px(base + 22)}" viewBox="0 0 ${px(longest + 2)} ${px(base + 22)}">` +
+    `<rect class="med" x="${px(left)}" y="${px(base - h)}" width="${px(w)}" height="${px(h)}" rx="${px(Math.min(6, h / 4))}"/>${drawn.join('')}` +
+    `${horizontalDimension(left, left + w, base, base + 16, '')}</svg><span class="q front-length">${px(front[0])}\u00A0mm</span>`
   );
 }
 

@@ -6,7 +6,7 @@ import { kindMark } from '../../figures/kind-mark.ts';
 import { escapeText } from '../../figures/markup.ts';
 
 /** Places on a range input, so that a key moves an arrow by a two-hundredth of the scale. */
-export const RANGE_STEPS = 200;
+const RANGE_STEPS = 200;
 /** Boxes of one group; more of them are a list to choose from. */
 const MOST_BOXES = 10;
 
