@@ -48,4 +48,4 @@ export interface SheetTraits {
 }
 
 /** Figures whose evidence goes with them. */
-export type TraitFigure = 'ratedPower' | 'density' | 'mass' | 'specificPower' | 'efficiency' | 'bulk';
+type TraitFigure = 'ratedPower' | 'density' | 'mass' | 'specificPower' | 'efficiency' | 'bulk';

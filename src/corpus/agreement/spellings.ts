@@ -2,6 +2,9 @@ import type { PartFactsByNumber } from '../part-facts/part-facts.ts';
 import { perhapsSame } from '../perhaps-same.ts';
 import type { AcrossRemark, StatedMaker, StatedPart, StatedPlace } from './stated-text.ts';
 
+/** A spelling that more entries share is reported in so many of them; one look at its page finds the others. */
+const MOST_REPORTED = 20;
+
 /**
  * Part numbers that differ only in writing habits or in a packing suffix, proposed as one in the entries with the rarer spelling. They are
  * never merged; a fact sheet that lists the spelling settles it.
@@ -49,7 +52,7 @@ function rarer<T extends { readonly place: StatedPlace }>(
   const fewest = Math.min(...[text, ...others].map(entriesOf));
   if (entriesOf(text) > fewest) return [];
   const first = new Map([...(uses.get(text) ?? [])].reverse().map((use) => [use.place.slug, use]));
-  return [...first.values()].reverse();
+  return [...first.values()].reverse().slice(0, MOST_REPORTED);
 }
 
 function placesOf<T extends { readonly place: StatedPlace }>(

@@ -3,7 +3,7 @@ import type { CorpusSheet } from '../corpus-sheet.ts';
 import type { TopologyFamily } from '../topology-families.ts';
 
 /** Something that members of a family have, with the number of sheets. */
-export interface Shared {
+interface Shared {
   readonly words: string;
   readonly sheets: number;
 }

@@ -46,7 +46,7 @@ const PART = z.strictObject({
 });
 
 /** The device file `/teardowns/<id>/data.json`: one teardown, everything with its evidence. */
-export const DEVICE_SCHEMA = z.strictObject({
+const DEVICE_SCHEMA = z.strictObject({
   $schema: z.string(),
   id: z.string().describe('Stable: the address of the teardown, /teardowns/<id>/'),
   number: TEXT.describe('Number of the sheet'),

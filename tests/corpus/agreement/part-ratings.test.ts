@@ -59,6 +59,11 @@ describe('two spellings of one thing are proposed as one', () => {
     expect(remarks.map(({ at, message }) => `${at.slug}: ${message}`)).toEqual(['c: Q1: OC4082 is perhaps the same part as OC-4082']);
   });
 
+  test('in twenty entries at most, however many use either spelling', () => {
+    const many = Array.from({ length: 400 }, (_, index) => stated(`s${String(index)}`, index % 2 === 0 ? 'OC-4082' : 'OC4082'));
+    expect(partSpellingRemarks(many, NO_FACTS).length).toBe(40);
+  });
+
   test('no longer where a fact sheet lists the spelling', () => {
     const sheet = {
       number: 'OC-4082',
