@@ -3,6 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 import { checkOutput, type OutputFault } from './check-output.ts';
 import { folderBeside, mayReplace, OUTPUT_MARK, swapFolder } from './folder-swap.ts';
 import { hasErrors, prepare, type Prepared } from './prepare.ts';
+import { keepAddresses } from './published-addresses.ts';
 import { buildWithAstro, type SiteBuilder } from './site-builder.ts';
 
 /** What `buildSite` is asked for. */
@@ -73,5 +74,9 @@ async function buildInto(fresh: string, out: string, prepared: Prepared, options
   if (faults.length > 0) return { ended: 'faults in output', prepared, faults };
   writeFileSync(join(fresh, OUTPUT_MARK), 'Written as a whole by seamline build; the next build replaces it.\n');
   swapFolder(fresh, out);
+  keepAddresses(
+    resolve(options.content),
+    sheets.map((sheet) => sheet.slug),
+  );
   return { ended: 'published', prepared };
 }

@@ -3,6 +3,7 @@ import { dirname, join, sep } from 'node:path';
 import { proseFinding } from '../markdown/prose-finding.ts';
 import type { EntryRecord } from './entry-record.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
+import { plainAddress } from './plain-address.ts';
 import { faultOfLink, type SitePages } from './site-pages.ts';
 
 /** What only shows when all entries lie side by side: links between them, former addresses, pictures that are not there. */
@@ -66,16 +67,4 @@ function formerAddressFaults(records: readonly EntryRecord[], published: Readonl
       ? []
       : [report(`The former address ${written} is listed by ${others.map((use) => use.record.file).join(' and ')} too`)];
   });
-}
-
-function plainAddress(written: string): string {
-  const path = written
-    .trim()
-    .toLowerCase()
-    .replace(/^https?:\/\/[^/]+/, '')
-    .replace(/\/index\.html$/, '/');
-  return `/${path
-    .split('/')
-    .filter((step) => step !== '')
-    .join('/')}/`.replace(/^\/\/$/, '/');
 }

@@ -9,7 +9,10 @@ const OUTSIDE = new Set(['site', 'cli']);
 
 /** Hash of the code that reads and computes entries, and of the packages it uses: what was cached by other code is not used. */
 export function codeVersion(root: string = PROJECT_ROOT): string {
-  const hash = createHash('sha256').update(readFileSync(join(root, 'package.json')));
+  // Sheets are structured clones, whose form belongs to the runtime.
+  const hash = createHash('sha256')
+    .update(process.versions.v8)
+    .update(readFileSync(join(root, 'package.json')));
   for (const path of codeFiles(join(root, 'src'))) {
     hash.update(relative(root, path).split(sep).join('/')).update('\0').update(readFileSync(path));
   }

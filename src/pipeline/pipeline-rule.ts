@@ -41,6 +41,15 @@ export const PIPELINE_RULES = [
     source: COMMON_PRACTICE,
   },
   {
+    id: 'published-address-lost',
+    title: 'A published address leads nowhere any more',
+    severity: 'error',
+    why: 'Links from elsewhere, bookmarks and search results would end at a missing page.',
+    advice:
+      'List the old address under "former addresses" of the entry that moved; where a teardown is withdrawn for good, take its line out of published-addresses.txt.',
+    source: COMMON_PRACTICE,
+  },
+  {
     id: 'folder-without-index',
     title: 'A teardown folder has no index.md',
     severity: 'error',

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { feedParts, type FactContradiction } from '../corpus/part-facts/feed-parts.ts';
 import { factsKey, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
 import { formulaUses } from '../corpus/formula-uses.ts';
@@ -17,6 +16,7 @@ import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import type { PreparedSheet } from './prepared.ts';
 import type { EntryFile } from './scan-content.ts';
 import { statedMakers, statedParts } from './stated-texts.ts';
+import { sheetBytes, type SheetBytes } from './sheet-file.ts';
 import { summaryOf } from './summary-of.ts';
 import { anchorOfPart, anchorOfPort, isPageId } from './page-anchors.ts';
 
@@ -25,7 +25,7 @@ export interface PreparedEntry {
   readonly record: EntryRecord;
   readonly sheet: PreparedSheet | null;
   /** The sheet as it is written to disk. */
-  readonly json: string | null;
+  readonly bytes: Uint8Array | null;
 }
 
 /** Reads one file to its sheet. Never throws: a step that fails becomes a finding that names the step. */
@@ -158,18 +158,9 @@ function shownTables(tables: readonly Table[], prose: Prose, steps: EntrySteps):
   return tables.filter((table) => !drawn.has(table.id) || prose.placed.includes(table.id));
 }
 
-/** The sheet and its JSON, which is written once: it is long, and its digest is that of the text. */
-function sheetOf(
-  entry: Entry,
-  derived: Derived,
-  tables: readonly Table[],
-  prose: Prose,
-  diagnostics: readonly Diagnostic[],
-): { readonly sheet: PreparedSheet; readonly json: string } {
-  const body = { entry, derived, tables, placed: prose.placed, html: prose.html, headings: prose.headings, diagnostics };
-  const text = JSON.stringify(body);
-  const digest = createHash('sha256').update(text).digest('hex').slice(0, 32);
-  return { sheet: { ...body, digest }, json: `{"digest":"${digest}",${text.slice(1)}` };
+/** The sheet and the bytes of its file. */
+function sheetOf(entry: Entry, derived: Derived, tables: readonly Table[], prose: Prose, diagnostics: readonly Diagnostic[]): SheetBytes {
+  return sheetBytes({ entry, derived, tables, placed: prose.placed, html: prose.html, headings: prose.headings, diagnostics });
 }
 
 function recorded(
@@ -179,10 +170,10 @@ function recorded(
   textStart: number,
   dependsOn: EntryRecord['dependsOn'],
   diagnostics: readonly Diagnostic[],
-  written: { readonly sheet: PreparedSheet; readonly json: string } | null,
+  written: SheetBytes | null,
   beside: Pick<EntryRecord, 'stated' | 'factsKey'>,
 ): PreparedEntry {
-  const { sheet, json } = written ?? { sheet: null, json: null };
+  const { sheet, bytes } = written ?? { sheet: null, bytes: null };
   const record: EntryRecord = {
     slug: source.slug,
     file: source.file,
@@ -202,9 +193,9 @@ function recorded(
     images: (prose?.images ?? []).map(({ path, stretch }) => ({ path, start: stretch.start + textStart, end: stretch.end + textStart })),
     ...beside,
     dependsOn,
-    sheetBytes: json === null ? null : Buffer.byteLength(json),
+    sheetBytes: bytes === null ? null : bytes.length,
   };
-  return { record, sheet, json };
+  return { record, sheet, bytes };
 }
 
 function errorWords(error: unknown): string {

@@ -51,9 +51,9 @@ async function inProcess(
 
 /** Prepares one file and writes its sheet. */
 export function prepareAndWrite({ source, text }: EntryJob, prepared: string, steps: EntrySteps, facts: PartFactsByNumber): EntryRecord {
-  const { record, sheet, json } = prepareEntry(source, text, steps, facts);
+  const { record, sheet, bytes } = prepareEntry(source, text, steps, facts);
   if (sheet !== null) writeDeviceData(prepared, sheet);
-  if (json !== null) writeSheet(prepared, record.slug, json);
+  if (bytes !== null) writeSheet(prepared, record.slug, bytes);
   return record;
 }
 

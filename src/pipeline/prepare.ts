@@ -17,6 +17,7 @@ import { placeInFiles } from './place-in-files.ts';
 import { prepareMany, type EntryJob } from './prepare-many.ts';
 import type { Manifest, SheetSummary } from './prepared.ts';
 import { hashBeside } from './read-beside.ts';
+import { lostAddresses } from './published-addresses.ts';
 import { readSettings } from './read-settings.ts';
 import { readText } from './read-text.ts';
 import { readPartFacts } from './read-part-facts.ts';
@@ -30,7 +31,7 @@ import { writeIfChanged } from './write-if-changed.ts';
 export interface PrepareOptions {
   /** Folder with `teardowns/` and `site.yaml`. */
   readonly content: string;
-  /** Folder that the site reads: `manifest.json`, `methods.json`, `across.json` and `sheets/<slug>.json`. */
+  /** Folder that the site reads: `manifest.json`, `methods.json`, `across.json` and `sheets/<slug>.sheet`. */
   readonly prepared: string;
   /** Folder for what the next run can use again. */
   readonly cache: string;
@@ -69,9 +70,10 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
   const { facts, findings: ofFacts } = readPartFacts(content);
   const { records, unread, parsed } = await readEntries(listing.entries, facts, options);
   const across = checkCorpus(content, records, KNOWN_PAGES, options.mode === 'dev' ? 'shown' : 'hidden');
+  const lost = lostAddresses(content, listing.entries, records);
   const pool = options.mode === 'dev' ? records : records.filter((record) => record.status !== 'draft');
   const beside = await acrossFindings(content, pool, factsByNumber(facts), options.steps ?? null);
-  const ofFiles = [...listing.findings, ...ofSettings, ...ofFacts, ...unusedFacts(facts, records), ...unread, ...across];
+  const ofFiles = [...listing.findings, ...ofSettings, ...ofFacts, ...unusedFacts(facts, records), ...unread, ...across, ...lost];
   const elsewhere = placeInFiles(content, ofFiles, options.steps ?? null);
   const diagnostics = sortedDiagnostics([
     ...(await elsewhere),

@@ -5,7 +5,7 @@ import type { PartFacts } from '../corpus/part-facts/part-facts.ts';
 import type { SheetTraits } from '../corpus/sheet-traits.ts';
 import type { Table } from '../tables/table.ts';
 
-/** One teardown ready for its page; written as `sheets/<slug>.json` in the prepared folder. */
+/** One teardown ready for its page; written as `sheets/<slug>.sheet` in the prepared folder (see `sheet-file.ts`). */
 export interface PreparedSheet {
   readonly entry: Entry;
   readonly derived: Derived;

@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { copyOpenData } from './open-data-files.ts';
 import { PROJECT_ROOT } from './project-root.ts';
+import { writeSiteMap } from './site-map.ts';
 
 /** What the site is built from and where to. */
 export interface SiteBuildRequest {
@@ -67,6 +68,7 @@ export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
   });
   if (code !== 0) throw new Error(lastWords(said));
   copyOpenData(request.prepared, request.folder);
+  writeSiteMap(request.folder, request.base, request.address);
 }
 
 /** The error lines of the generator without colour codes and without stack frames. */

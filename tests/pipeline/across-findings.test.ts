@@ -1,8 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { hasErrors, prepare } from '../../src/pipeline/prepare.ts';
-import type { PreparedSheet } from '../../src/pipeline/prepared.ts';
+import { readSheetFile } from '../../src/pipeline/sheet-file.ts';
 import { contentFolder, entryText, temporaryFolder, writeFiles } from './content-folder.ts';
 import { placesOf, prepareIn } from './run-in.ts';
 
@@ -78,15 +77,13 @@ describe('one part number with two ratings in two entries', () => {
 describe('the fact sheet of a part', () => {
   const FACTS = 'maker: Nembrook\nrating: 700 V, 140 mΩ\npackage: DFN 8×8\n';
   const bare = withPart('A', '{ role: switch, number: NBK-7 }');
-  const sheetOf = (folder: string, slug: string): PreparedSheet =>
-    JSON.parse(readFileSync(join(folder, 'sheets', `${slug}.json`), 'utf8')) as PreparedSheet;
 
   test('gives an entry what it leaves out, as from a data sheet', async () => {
     const work = temporaryFolder();
     const content = contentFolder({ 'teardowns/a/index.md': bare, 'parts/NBK-7.yaml': FACTS });
     const prepared = await prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' });
     expect(hasErrors(prepared.diagnostics)).toBe(false);
-    const [part] = sheetOf(join(work, 'p'), 'a').entry.parts;
+    const [part] = readSheetFile(join(work, 'p'), 'a').entry.parts;
     expect([part?.maker, part?.rating?.written, part?.package, part?.evidence]).toEqual([
       'Nembrook',
       '700 V, 140 mΩ',
@@ -113,7 +110,7 @@ describe('the fact sheet of a part', () => {
     const second = await run();
     expect(second.counts.parsed).toBe(2);
     for (const slug of ['a', 'b']) {
-      const { entry, derived } = sheetOf(join(work, 'p'), slug);
+      const { entry, derived } = readSheetFile(join(work, 'p'), slug);
       expect(entry.parts[0]?.rating?.written).toBe('700 V, 150 mΩ');
       expect(entry.corrections).toEqual([
         {

@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { buildSite, type BuildOutcome } from '../../src/pipeline/build-site.ts';
@@ -108,6 +108,21 @@ describe('a build that succeeds', () => {
     expect((await buildSite(options)).ended).toBe('published');
     expect(readdirSync(options.out, { recursive: true, encoding: 'utf8' }).sort()).toEqual(first);
     expect(first).toContain('teardowns/a/index.html');
+  });
+
+  test('lists its addresses beside the entries, keeps what stands there, and is stopped when one of them is lost', async () => {
+    const content = contentFolder(GOOD);
+    const list = join(content, 'published-addresses.txt');
+    await buildOver({}, content, writingBuilder());
+    expect(readFileSync(list, 'utf8')).toMatch(/^#.+\n\/teardowns\/a\/\n$/);
+    const first = readFileSync(list, 'utf8');
+    writeFiles(content, { 'teardowns/b/index.md': entryText('B') });
+    await buildOver({}, content, writingBuilder());
+    expect(readFileSync(list, 'utf8')).toBe(`${first}/teardowns/b/\n`);
+    renameSync(join(content, 'teardowns/a'), join(content, 'teardowns/a-renamed'));
+    expect((await buildOver({}, content, writingBuilder())).outcome.ended).toBe('errors in content');
+    writeFiles(content, { 'teardowns/a-renamed/index.md': entryText('A', 'x\n', 'former addresses: [/teardowns/a/]\n') });
+    expect((await buildOver({}, content, writingBuilder())).outcome.ended).toBe('published');
   });
 
   test('an empty content folder is a site too', async () => {

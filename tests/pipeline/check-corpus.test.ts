@@ -34,3 +34,27 @@ describe('former addresses', () => {
     ]);
   });
 });
+
+describe('addresses that were published', () => {
+  const list = 'published-addresses.txt';
+
+  test('one that no entry has, and one whose entry is a draft again, are errors in the list; one with a redirect is in order', async () => {
+    const content = contentFolder({
+      [list]: '# what was published\n/teardowns/a/\n/teardowns/gone/\n\n/teardowns/moved/\n/teardowns/c/\n',
+      'teardowns/a/index.md': entryText('A'),
+      'teardowns/b/index.md': entryText('B', 'x\n', 'former addresses: [/teardowns/moved/]\n'),
+      'teardowns/c/index.md': entryText('C').replace('status: published', 'status: draft'),
+    });
+    const prepared = await prepareIn(content);
+    expect(placesOf(prepared).filter((place) => place.startsWith(list))).toEqual([
+      `${list}:3:1 published-address-lost`,
+      `${list}:6:1 published-address-lost`,
+    ]);
+    expect(prepared.diagnostics.find(({ file }) => file === list)?.message).toContain('The old address /teardowns/gone/ has no redirect');
+  });
+
+  test('an entry that cannot be read keeps its address: its own findings are enough', async () => {
+    const content = contentFolder({ [list]: '/teardowns/a/\n', 'teardowns/a/index.md': 'no frontmatter\n' });
+    expect(placesOf(await prepareIn(content)).filter((place) => place.startsWith(list))).toEqual([]);
+  });
+});

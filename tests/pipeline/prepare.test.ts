@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { EntrySteps } from '../../src/pipeline/entry-steps.ts';
 import { OWN_STEPS } from '../../src/pipeline/own-steps.ts';
 import { hasErrors, prepare } from '../../src/pipeline/prepare.ts';
+import { readSheetFile } from '../../src/pipeline/sheet-file.ts';
 import { contentFolder, entryText, temporaryFolder, writeFiles } from './content-folder.ts';
 import { placesOf, prepareIn } from './run-in.ts';
 
@@ -23,7 +24,7 @@ describe('a content folder', () => {
     expect(hasErrors(diagnostics)).toBe(false);
     expect(manifest.sheets.map((sheet) => [sheet.slug, sheet.title, sheet.status])).toEqual([['lm-q30', 'LM Q30', 'published']]);
     expect(JSON.parse(readFileSync(join(work, 'p/manifest.json'), 'utf8'))).toEqual(manifest);
-    expect(JSON.parse(readFileSync(join(work, 'p/sheets/lm-q30.json'), 'utf8'))).toMatchObject({
+    expect(readSheetFile(join(work, 'p'), 'lm-q30')).toMatchObject({
       html: '<p>Some <em>words</em>.</p>',
       placed: [],
       digest: manifest.sheets[0]?.digest,
@@ -183,7 +184,7 @@ describe('the second run', () => {
     ).toMatchObject({ parsed: 1 });
     expect(
       await twice((_, work) => {
-        rmSync(join(work, 'p/sheets/a.json'));
+        rmSync(join(work, 'p/sheets/a.sheet'));
       }),
     ).toEqual({ parsed: 1, same: true });
     expect(
@@ -206,13 +207,13 @@ describe('the second run', () => {
     const work = temporaryFolder();
     const options = { content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' } as const;
     await prepare(options);
-    const before = statSync(join(work, 'p/sheets/a.json'), { bigint: true }).ino;
+    const before = statSync(join(work, 'p/sheets/a.sheet'), { bigint: true }).ino;
     rmSync(join(content, 'teardowns/b'), { recursive: true });
     rmSync(join(work, 'c'), { recursive: true });
     await prepare(options);
-    expect(statSync(join(work, 'p/sheets/a.json'), { bigint: true }).ino).toBe(before);
-    expect(readdirSync(join(work, 'p/sheets'))).toEqual(['a.json']);
-    expect(existsSync(join(work, 'p/sheets/b.json'))).toBe(false);
+    expect(statSync(join(work, 'p/sheets/a.sheet'), { bigint: true }).ino).toBe(before);
+    expect(readdirSync(join(work, 'p/sheets'))).toEqual(['a.sheet']);
+    expect(existsSync(join(work, 'p/sheets/b.sheet'))).toBe(false);
   });
 });
 

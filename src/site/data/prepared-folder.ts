@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { readSheetFile } from '../../pipeline/sheet-file.ts';
 import type { Manifest, PreparedSheet } from '../../pipeline/prepared.ts';
 
 let held: { readonly stamp: string; readonly manifest: Manifest } | null = null;
@@ -30,8 +31,7 @@ export function readManifest(): Manifest {
 
 /** One sheet, read when its page is made and then forgotten, so that memory does not grow with the number of sheets. */
 export function readSheet(slug: string): PreparedSheet {
-  // As above: our own preparing step wrote it.
-  return JSON.parse(readFileSync(join(preparedFolder(), 'sheets', `${slug}.json`), 'utf8')) as PreparedSheet;
+  return readSheetFile(preparedFolder(), slug);
 }
 
 /** Short hash over anything a page depends on, for its cache key. */
