@@ -7,22 +7,32 @@ export interface ReportTextOptions {
   readonly colour: boolean;
 }
 
+/** Findings that are seen at a glance. */
+const SHORT = 3;
+/** Files named at the end. */
+const MOST_FILES = 30;
+
 const ESCAPE = '\u001b[';
 const COLOURS: Readonly<Record<Severity, string>> = { error: '31', warning: '33', note: '36' };
 
 /**
  * Findings for people: place, severity, rule and message; the quoted line with a pointer; why, what to do, source; and a
- * line of counts at the end. Findings that the author answered are counted only.
+ * line of counts at the end, with the files that have errors where the report is long. What was said of a rule once is not
+ * said again: the place of the first time is. Findings that the author answered are counted only.
  *
  * @param sources text of each file by the name that its diagnostics carry; a file that is not there is not quoted
  */
 export function reportText(diagnostics: readonly Diagnostic[], sources: ReadonlyMap<string, string>, options: ReportTextOptions): string {
   const open = openDiagnostics(diagnostics);
-  const blocks = open.map((diagnostic) => blockOf(diagnostic, sources.get(diagnostic.file), options));
-  return [...blocks, summaryLine(open, diagnostics.length - open.length)].join('\n\n') + '\n';
+  const told = new Map<string, string>();
+  const blocks = open.map((diagnostic) =>
+    [...headOf(diagnostic, sources.get(diagnostic.file), options), ...reasonsOf(diagnostic, told)].join('\n'),
+  );
+  const end = [summaryLine(open, diagnostics.length - open.length), ...(open.length > SHORT ? filesWithErrors(open) : [])];
+  return [...blocks, end.join('\n')].join('\n\n') + '\n';
 }
 
-function blockOf(diagnostic: Diagnostic, text: string | undefined, options: ReportTextOptions): string {
+function headOf(diagnostic: Diagnostic, text: string | undefined, options: ReportTextOptions): string[] {
   const { file, line, column, severity, rule, message } = diagnostic;
   const paint = (words: string): string => (options.colour ? `${ESCAPE}1;${COLOURS[severity]}m${words}${ESCAPE}0m` : words);
   const lines = [`${file}:${line}:${column} ${paint(severity)} ${rule}`, `  ${message}`];
@@ -31,10 +41,40 @@ function blockOf(diagnostic: Diagnostic, text: string | undefined, options: Repo
     const number = String(line);
     lines.push(`  ${number} | ${quoted.line}`, `  ${' '.repeat(number.length)} | ${paintedPointer(quoted.pointer, paint)}`);
   }
-  if (diagnostic.why !== null) lines.push(`  why: ${diagnostic.why}`);
-  if (diagnostic.advice !== null) lines.push(`  what to do: ${diagnostic.advice}`);
-  if (diagnostic.source !== null) lines.push(`  source: ${diagnostic.source}`);
-  return lines.join('\n');
+  return lines;
+}
+
+/** Why, what to do and source; for a rule that said the same before, the place where it did. */
+function reasonsOf({ file, line, column, rule, why, advice, source }: Diagnostic, told: Map<string, string>): string[] {
+  const reasons = [
+    ...(why === null ? [] : [`  why: ${why}`]),
+    ...(advice === null ? [] : [`  what to do: ${advice}`]),
+    ...(source === null ? [] : [`  source: ${source}`]),
+  ];
+  if (reasons.length === 0) return [];
+  const key = [rule, ...reasons].join('\n');
+  const first = told.get(key);
+  if (first !== undefined) return [`  why and what to do: as at ${first}`];
+  told.set(key, `${file}:${line}:${column}`);
+  return reasons;
+}
+
+/** The place of the first error of each file, so that errors are found under hundreds of notes. */
+function filesWithErrors(open: readonly Diagnostic[]): string[] {
+  const byFile = [
+    ...Map.groupBy(
+      open.filter(({ severity }) => severity === 'error'),
+      ({ file }) => file,
+    ),
+  ];
+  if (byFile.length === 0) return [];
+  const rows = byFile.slice(0, MOST_FILES).map(([file, errors]) => {
+    const first = errors[0];
+    const place = first === undefined ? file : `${file}:${first.line}:${first.column}`;
+    return `  ${place} ${errors.length === 1 ? '1 error' : `first of ${errors.length} errors`}`;
+  });
+  const more = byFile.length > MOST_FILES ? [`  and ${byFile.length - MOST_FILES} files more`] : [];
+  return ['errors are in:', ...rows, ...more];
 }
 
 function paintedPointer(pointer: string, paint: (words: string) => string): string {

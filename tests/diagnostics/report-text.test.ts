@@ -51,6 +51,26 @@ describe('the report for people', () => {
     ]);
   });
 
+  test('what a rule says is said once, later with the place of the first time', () => {
+    const report = reportText([finding, { ...finding, line: 5 }, { ...finding, line: 6, why: 'For another reason.' }], new Map(), {
+      colour: false,
+    });
+    expect(report.match(/why: A port cannot give more than it can\./g)).toHaveLength(1);
+    expect(report).toContain('  why and what to do: as at teardowns/lm-q100/index.md:4:9\n');
+    expect(report).toContain('why: For another reason.');
+  });
+
+  test('a long report ends with the place of the first error of each file that has one', () => {
+    const notes = Array.from({ length: 900 }, (_, index) => aDiagnostic({ file: `${String(index)}.md`, severity: 'note' }));
+    const errors = [9, 3].map((line) => aDiagnostic({ file: '450.md', line, severity: 'error' }));
+    const report = reportText([...notes, ...errors, aDiagnostic({ file: '7.md', line: 2, severity: 'error' })], new Map(), {
+      colour: false,
+    });
+    expect(report.slice(report.lastIndexOf('\n\n') + 2)).toBe(
+      '3 errors, 0 warnings, 900 notes\nerrors are in:\n  450.md:3:1 first of 2 errors\n  7.md:2:1 1 error\n',
+    );
+  });
+
   test('an answered finding is counted and not shown', () => {
     const report = reportText([{ ...finding, answer: 'Measured twice.' }], new Map(), { colour: false });
     expect(report).toBe('0 errors, 0 warnings, 0 notes, 1 answered by the author\n');
