@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { entryJsonSchema } from '../../src/entry/entry-json-schema.ts';
@@ -18,6 +18,16 @@ describe('the format as JSON Schema', () => {
 
   it('accepts the example entry, in the judgement of another validator', () => {
     expect(accepts(parseFrontmatter(readFileSync('tests/entry/example/index.md', 'utf8')).data)).toBe(true);
+  });
+
+  it.each(readdirSync('demo/teardowns'))('accepts the demo entry %s, and says which keyword it breaks', (slug) => {
+    const validate = new Ajv2020({ strict: false, allErrors: true }).compile(SCHEMA);
+    validate(parseFrontmatter(readFileSync(`demo/teardowns/${slug}/index.md`, 'utf8')).data);
+    expect(validate.errors ?? []).toEqual([]);
+  });
+
+  it('is itself valid against the meta-schema of its draft', () => {
+    expect(new Ajv2020({ strict: false }).validateSchema(SCHEMA)).toBe(true);
   });
 
   it('refuses a mistyped key and a bare number', () => {
