@@ -1,3 +1,4 @@
+import { MOST_COMPARED } from '../../corpus/comparison-address.ts';
 import type { NearSheet } from '../../corpus/likeness/nearest-sheets.ts';
 import type { SheetRank } from '../../corpus/sheet-ranks.ts';
 import { escapeText } from '../../figures/markup.ts';
@@ -8,7 +9,7 @@ import { sentence, sentenceCase } from './words.ts';
 import { ordinal } from './ordinal.ts';
 
 /** The nearest sheets with the evidence, and the sheet's places among comparable ones; null where there is neither. */
-export function besideZone({ near, ranks }: SheetBeside, topology: string): SheetZone | null {
+export function besideZone({ near, ranks }: SheetBeside, sheet: { readonly slug: string; readonly topology: string }): SheetZone | null {
   if (near.length === 0 && ranks.length === 0) return null;
   const lead =
     near.length === 0
@@ -18,7 +19,7 @@ export function besideZone({ near, ranks }: SheetBeside, topology: string): Shee
     title: 'Closest other sheets',
     layout: 'side',
     side: `${lead}${rankList(ranks)}`,
-    matter: near.length === 0 ? '' : nearTable(near, topology),
+    matter: near.length === 0 ? '' : nearTable(near, sheet.topology) + compareLink(near, sheet.slug),
   };
 }
 
@@ -28,6 +29,12 @@ function nearTable(near: readonly NearSheet[], topology: string): string {
     '<thead><tr><th scope="col">No.</th><th scope="col">Device</th><th scope="col">What they share</th><th scope="col" class="n">Likeness</th></tr></thead>' +
     `<tbody>${near.map((sheet) => nearRow(sheet, topology)).join('')}</tbody></table>`
   );
+}
+
+/** The sheet and its nearest side by side. */
+function compareLink(near: readonly NearSheet[], slug: string): string {
+  const slugs = [slug, ...near.map((sheet) => sheet.slug)].slice(0, MOST_COMPARED);
+  return `<p class="note under"><a href="${href(`/compare/?sheets=${slugs.join(',')}`)}">Side by side with this sheet</a></p>`;
 }
 
 function nearRow(sheet: NearSheet, topology: string): string {

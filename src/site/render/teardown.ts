@@ -35,7 +35,7 @@ export function teardownZones(sheet: PreparedSheet, around: TeardownSurroundings
   const parts = [
     inShortZone(sheet),
     ...figureZones(sheet, around),
-    besideZone(around.beside, sheet.derived.topology),
+    besideZone(around.beside, { slug: sheet.entry.slug, topology: sheet.derived.topology }),
     ...recordZones(sheet, around.beside.findings),
   ].filter((part) => part !== null);
   const frames: ZoneFrame[] = [
