@@ -65,6 +65,11 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
       .join(' '),
   );
 
+  let width = 846;
+  const fit = (): void => {
+    width = scatter?.clientWidth || 846;
+    for (const control of controls) control.fit();
+  };
   const renew = (): void => {
     const found = findSheets(register.rows, query);
     const sentence = querySentence(query, register);
@@ -72,7 +77,7 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
     set(part('sentence'), sentence === '' ? 'nothing set yet' : sentence);
     set(part('status'), `${String(found.length)} of ${String(register.rows.length)} devices found`);
     if (clear !== null) clear.hidden = sentence === '';
-    if (scatter !== null) scatter.innerHTML = scatterOf(register.rows, new Set(found), query.ranges, scatter.clientWidth || 846);
+    if (scatter !== null) scatter.innerHTML = scatterOf(register.rows, new Set(found), query.ranges, width);
     const region = table.querySelector('.wide-table') ?? table;
     region.innerHTML =
       found.length === 0
@@ -162,9 +167,8 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
     remember();
   });
   addEventListener('resize', () => {
-    if (scatter !== null)
-      scatter.innerHTML = scatterOf(register.rows, new Set(findSheets(register.rows, query)), query.ranges, scatter.clientWidth || 846);
-    for (const control of controls) control.show(query.ranges[control.column]);
+    fit();
+    renew();
   });
 
   if (matchMedia('(max-width: 839px)').matches)
@@ -172,6 +176,7 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
   box.querySelector('.turner')?.remove();
   box.classList.add('with-script');
   form.hidden = false;
+  fit();
   renew();
 }
 

@@ -6,6 +6,8 @@ import { rangeFigure } from '../../figures/range-figure.ts';
 export interface RangeControl {
   readonly column: RangeColumn;
   readonly show: (range: Range | undefined) => void;
+  /** Reads the width anew and draws for it. */
+  readonly fit: () => void;
 }
 
 /** Binds two handles, two number fields and the figure of one range; `changed` gets null for the whole scale. */
@@ -31,6 +33,9 @@ export function bindRange(
   const fields = { low: field.low, high: field.high };
   const steps = Number(ends.low.max);
   let current: Range = { low: null, high: null };
+  // Read once and after changes of the window: reading it between writes would lay the page out again for each range.
+  let width = figure.clientWidth || 256;
+  let drawn = '';
 
   const give = (low: number | null, high: number | null): void => {
     const whole = (low === null || low <= scale.low) && (high === null || high >= scale.high);
@@ -60,7 +65,9 @@ export function bindRange(
     current = range ?? { low: null, high: null };
     const low = current.low === null ? 0 : fractionOf(scale, current.low);
     const high = current.high === null ? 1 : fractionOf(scale, current.high);
-    figure.innerHTML = rangeFigure(scale.bins, low, high, figure.clientWidth || 256);
+    const key = `${String(low)} ${String(high)} ${String(width)}`;
+    if (key !== drawn) figure.innerHTML = rangeFigure(scale.bins, low, high, width);
+    drawn = key;
     if (document.activeElement !== ends.low) ends.low.value = String(Math.round(low * steps));
     if (document.activeElement !== ends.high) ends.high.value = String(Math.round(high * steps));
     ends.low.classList.toggle('above', low > 0.5);
@@ -71,8 +78,10 @@ export function bindRange(
     if (document.activeElement !== fields.high) fields.high.value = current.high === null ? '' : words.high;
     said.textContent = range === undefined ? 'any' : words.low === words.high ? words.low : `${words.low} to ${words.high}`;
   };
-  element.addEventListener('toggle', () => {
+  const fit = (): void => {
+    width = figure.clientWidth || 256;
     show(current.low === null && current.high === null ? undefined : current);
-  });
-  return { column, show };
+  };
+  element.addEventListener('toggle', fit);
+  return { column, show, fit };
 }
