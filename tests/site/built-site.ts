@@ -1,8 +1,8 @@
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { appendFileSync, cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
-import { join, relative } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { prepare } from '../../src/pipeline/prepare.ts';
 import { PROJECT_ROOT } from '../../src/pipeline/project-root.ts';
 import { serverOf } from '../../src/pipeline/serve-folder.ts';
@@ -18,18 +18,31 @@ export interface BuiltSite {
   readonly slugs: readonly string[];
 }
 
+/** What a test puts into the content folder besides. */
+export interface MoreContent {
+  /** Files by path from the content folder. */
+  readonly files?: Readonly<Record<string, string>>;
+  /** Address under which the site is published. */
+  readonly address?: string;
+}
+
 /** Builds the site under a base path. `teardowns` names folders of the demo; none builds a site without content. */
-export async function buildSmallSite(base: string, teardowns: readonly string[]): Promise<BuiltSite> {
+export async function buildSmallSite(base: string, teardowns: readonly string[], more: MoreContent = {}): Promise<BuiltSite> {
   const room = mkdtempSync(join(tmpdir(), 'small-site-'));
   const content = join(room, 'content');
   mkdirSync(join(content, 'teardowns'), { recursive: true });
   cpSync(join(PROJECT_ROOT, 'demo', 'site.yaml'), join(content, 'site.yaml'));
   for (const slug of teardowns)
     cpSync(join(PROJECT_ROOT, 'demo', 'teardowns', slug), join(content, 'teardowns', slug), { recursive: true });
+  if (more.address !== undefined) appendFileSync(join(content, 'site.yaml'), `address: ${more.address}\n`);
+  for (const [path, text] of Object.entries(more.files ?? {})) {
+    mkdirSync(dirname(join(content, path)), { recursive: true });
+    writeFileSync(join(content, path), text);
+  }
   const prepared = join(room, 'prepared');
   await prepare({ content, prepared, cache: join(room, 'cache'), mode: 'build' });
   const folder = join(room, 'out');
-  await buildWithAstro({ prepared, folder, base, cache: join(room, 'cache'), address: null, sheets: teardowns.length });
+  await buildWithAstro({ prepared, folder, base, cache: join(room, 'cache'), address: more.address ?? null, sheets: teardowns.length });
   const pages = htmlFiles(folder).map((file) => `${base}${relative(folder, file).replace(/(^|\/)index\.html$/, '$1')}`);
   return { folder, base, pages: pages.sort(), slugs: teardowns };
 }
