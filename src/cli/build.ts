@@ -33,6 +33,7 @@ export async function buildInto({ content, out, base }: BuildRequest, streams: C
     ...places,
     out,
     base,
+    keepUnchanged: true,
     onProgress: (what, done, total) => {
       progress.say(
         what === 'entries'
@@ -54,7 +55,9 @@ function conclude(outcome: BuildOutcome, out: string, { stdout, stderr }: Comman
   switch (outcome.ended) {
     case 'published': {
       const count = outcome.prepared.manifest.sheets.length;
-      stdout.write(`${String(count)} ${count === 1 ? 'teardown' : 'teardowns'} published in ${out}\n`);
+      stdout.write(
+        `${String(count)} ${count === 1 ? 'teardown' : 'teardowns'} published in ${out}${outcome.unchanged ? '; nothing has changed since the last build' : ''}\n`,
+      );
       return DONE;
     }
     case 'errors in content':

@@ -1,7 +1,8 @@
-import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, rmSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { checkOutput, type OutputFault } from './check-output.ts';
-import { folderBeside, mayReplace, OUTPUT_MARK, swapFolder } from './folder-swap.ts';
+import { folderBeside, mayReplace, swapFolder } from './folder-swap.ts';
+import { isUpToDate, markOutput, siteKey } from './output-state.ts';
 import { hasErrors, prepare, type Prepared } from './prepare.ts';
 import { keepAddresses } from './published-addresses.ts';
 import { buildWithAstro, type SiteBuilder } from './site-builder.ts';
@@ -16,13 +17,15 @@ export interface BuildOptions {
   readonly prepared: string;
   readonly cache: string;
   readonly onProgress?: (what: 'entries' | 'pages' | 'links', done: number, total: number) => void;
+  /** Leave the published folder alone where it holds already, untouched, what this build would write. */
+  readonly keepUnchanged?: boolean;
   /** For tests: what writes the pages. */
   readonly builder?: SiteBuilder;
 }
 
 /** How a build ended. Only `published` has touched the output folder. */
 export type BuildOutcome =
-  | { readonly ended: 'published'; readonly prepared: Prepared }
+  | { readonly ended: 'published'; readonly prepared: Prepared; readonly unchanged: boolean }
   | { readonly ended: 'errors in content'; readonly prepared: Prepared }
   | { readonly ended: 'output refused'; readonly reason: string }
   | { readonly ended: 'pages failed'; readonly prepared: Prepared; readonly reason: string }
@@ -39,16 +42,18 @@ export async function buildSite(options: BuildOptions): Promise<BuildOutcome> {
   }
   const prepared = await prepare({ ...options, mode: 'build', onProgress: (done, total) => options.onProgress?.('entries', done, total) });
   if (hasErrors(prepared.diagnostics)) return { ended: 'errors in content', prepared };
+  const key = siteKey({ prepared: options.prepared, base: options.base, address: prepared.manifest.site.address });
+  if (options.keepUnchanged === true && isUpToDate(out, key)) return { ended: 'published', prepared, unchanged: true };
   mkdirSync(dirname(out), { recursive: true });
   const fresh = folderBeside(out);
   try {
-    return await buildInto(fresh, out, prepared, options);
+    return await buildInto(fresh, out, key, prepared, options);
   } finally {
     rmSync(fresh, { recursive: true, force: true });
   }
 }
 
-async function buildInto(fresh: string, out: string, prepared: Prepared, options: BuildOptions): Promise<BuildOutcome> {
+async function buildInto(fresh: string, out: string, key: string, prepared: Prepared, options: BuildOptions): Promise<BuildOutcome> {
   const { site, sheets } = prepared.manifest;
   options.onProgress?.('pages', 0, sheets.length);
   try {
@@ -72,11 +77,11 @@ async function buildInto(fresh: string, out: string, prepared: Prepared, options
   );
   if (!existsSync(join(fresh, 'index.html'))) faults.push({ page: 'index.html', message: 'The site has no home page' });
   if (faults.length > 0) return { ended: 'faults in output', prepared, faults };
-  writeFileSync(join(fresh, OUTPUT_MARK), 'Written as a whole by seamline build; the next build replaces it.\n');
+  markOutput(fresh, key);
   swapFolder(fresh, out);
   keepAddresses(
     resolve(options.content),
     sheets.map((sheet) => sheet.slug),
   );
-  return { ended: 'published', prepared };
+  return { ended: 'published', prepared, unchanged: false };
 }

@@ -130,3 +130,47 @@ describe('a build that succeeds', () => {
     expect(outcome.ended).toBe('published');
   });
 });
+
+describe('a build of what is published already', () => {
+  const counting = (): { readonly builder: SiteBuilder; readonly runs: () => number } => {
+    let runs = 0;
+    const write = writingBuilder();
+    return {
+      builder: (request) => {
+        runs += 1;
+        return write(request);
+      },
+      runs: () => runs,
+    };
+  };
+  const twice = async (
+    between: (content: string, out: string) => void,
+  ): Promise<{ readonly runs: number; readonly unchanged: unknown }> => {
+    const work = temporaryFolder();
+    const content = contentFolder(GOOD);
+    const out = join(work, 'dist');
+    const { builder, runs } = counting();
+    const options = { content, out, base: '/', prepared: join(work, 'p'), cache: join(work, 'c'), builder, keepUnchanged: true };
+    await buildSite(options);
+    between(content, out);
+    const second = await buildSite(options);
+    return { runs: runs(), unchanged: second.ended === 'published' && second.unchanged };
+  };
+
+  test('makes no page anew', async () => {
+    expect(await twice(() => undefined)).toEqual({ runs: 1, unchanged: true });
+  });
+
+  test('makes the pages anew when the content or the published folder was changed', async () => {
+    expect(
+      await twice((content) => {
+        writeFiles(content, { 'teardowns/a/index.md': entryText('A', 'More.\n') });
+      }),
+    ).toEqual({ runs: 2, unchanged: false });
+    expect(
+      await twice((_, out) => {
+        writeFiles(out, { 'index.html': '<body>edited by hand</body>' });
+      }),
+    ).toEqual({ runs: 2, unchanged: false });
+  });
+});

@@ -1,0 +1,66 @@
+import { createHash } from 'node:crypto';
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { codeVersion } from './code-version.ts';
+import { OUTPUT_MARK } from './folder-swap.ts';
+import { PROJECT_ROOT } from './project-root.ts';
+import { byText } from './text-order.ts';
+
+/** What the pages of a site follow from, apart from the program. */
+interface SiteSource {
+  /** Folder that the pages are made from. */
+  readonly prepared: string;
+  readonly base: string;
+  readonly address: string | null;
+}
+
+/** Hash over everything that the finished pages follow from: same key, same bytes. */
+export function siteKey({ prepared, base, address }: SiteSource): string {
+  const hash = createHash('sha256')
+    .update(codeVersion())
+    .update(JSON.stringify([base, address]));
+  for (const path of [
+    ...filesOf(join(PROJECT_ROOT, 'src/site')),
+    ...filesOf(join(PROJECT_ROOT, 'public')),
+    join(PROJECT_ROOT, 'astro.config.mjs'),
+  ])
+    hash.update(relative(PROJECT_ROOT, path)).update(readFileSync(path));
+  // The manifest names the digest of every sheet.
+  for (const name of readdirSync(prepared)
+    .filter((each) => each.endsWith('.json'))
+    .sort(byText))
+    hash.update(readFileSync(join(prepared, name)));
+  return hash.digest('hex');
+}
+
+/** Marks a finished folder as written by this program, from this key, in this state. */
+export function markOutput(folder: string, key: string): void {
+  const lines = ['Written as a whole by seamline build; the next build replaces it.', `from ${key}`, `state ${stateOf(folder)}`, ''];
+  writeFileSync(join(folder, OUTPUT_MARK), lines.join('\n'));
+}
+
+/** Whether the folder holds, untouched, what a build from this key would write. */
+export function isUpToDate(folder: string, key: string): boolean {
+  const mark = join(folder, OUTPUT_MARK);
+  if (!existsSync(mark)) return false;
+  const lines = readFileSync(mark, 'utf8').split('\n');
+  return lines.includes(`from ${key}`) && lines.includes(`state ${stateOf(folder)}`);
+}
+
+/** Hash over names, sizes and times of the files: enough to see that somebody has edited, added or removed one. */
+function stateOf(folder: string): string {
+  const hash = createHash('sha256');
+  for (const path of filesOf(folder)) {
+    if (path === join(folder, OUTPUT_MARK)) continue;
+    const { size, mtimeMs } = statSync(path);
+    hash.update(`${relative(folder, path)} ${String(size)} ${String(mtimeMs)}\n`);
+  }
+  return hash.digest('hex');
+}
+
+function filesOf(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((each) => each.isFile())
+    .map((each) => join(each.parentPath, each.name))
+    .sort(byText);
+}
