@@ -1,6 +1,7 @@
 import { parseDocument, type YAMLError } from 'yaml';
 import type { Finding } from '../diagnostics/finding.ts';
 import { readingFinding } from './reading-rules.ts';
+import { swallowedBrackets, type SwallowedBracket } from './swallowed-brackets.ts';
 
 /** Own words for faults of YAML, by the parser's code; others keep the parser's sentence. */
 const IN_OWN_WORDS: Readonly<Record<string, string>> = {
@@ -22,12 +23,16 @@ export function syntaxFindings(
   offset: number,
   refusal: { readonly message: string; readonly offset: number },
 ): readonly Finding[] {
-  const findings = firstOfEachLine(yaml, collectedErrors(yaml)).map((error) => {
+  const swallowed = swallowedBrackets(yaml);
+  // The faults that a swallowed bracket causes lie anywhere below it; those that remain without its number sign are others.
+  const mended = swallowed.reduce((text, { start }) => `${text.slice(0, start)}_${text.slice(start + 1)}`, yaml);
+  const others = firstOfEachLine(yaml, collectedErrors(mended)).map((error) => {
     const [start, end] = error.pos;
     const place = { in: 'text', start: offset + start, end: offset + Math.max(start + 1, Math.min(end, yaml.length)) } as const;
     if (error.code === 'DUPLICATE_KEY') return duplicateKey(yaml, start, offset);
     return readingFinding('yaml-syntax', place, IN_OWN_WORDS[error.code] ?? sentence(error.message));
   });
+  const findings = [...swallowed.map((each) => ofSwallowed(each, offset)), ...others];
   if (findings.length > 0) return findings;
   const start = offset + Math.min(refusal.offset, yaml.length);
   return [readingFinding('yaml-syntax', { in: 'text', start, end: start + 1 }, sentence(refusal.message))];
@@ -40,6 +45,11 @@ function collectedErrors(yaml: string): readonly YAMLError[] {
     // Nesting beyond the stack: the fast parser's own refusal is reported instead.
     return [];
   }
+}
+
+function ofSwallowed({ start, end, bracket }: SwallowedBracket, offset: number): Finding {
+  const message = `The number sign begins a comment here, and the ${bracket} behind it is not read; put the value in quotes.`;
+  return readingFinding('yaml-syntax', { in: 'text', start: offset + start, end: offset + end }, message);
 }
 
 function duplicateKey(yaml: string, start: number, offset: number): Finding {

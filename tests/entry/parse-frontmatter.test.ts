@@ -87,6 +87,17 @@ describe('a number sign that cuts a value short', () => {
     expect(faults(`---\n${line}\n---\n`)).toEqual(expected);
   });
 
+  it('is named itself where it takes the closing bracket with it, and the faults beside it are found too', () => {
+    const [first, ...others] = parseFrontmatter('---\nC5: { rating: 420V #120uF }\nC6: { rating: 5V: 3A }\nQ1: x\nQ1: y\n---\n').findings;
+    expect(first?.message).toContain('the } behind it is not read');
+    expect(faults('---\nC5: { rating: 420V #120uF }\nQ1: x\nQ1: y\n---\n')).toEqual(['yaml-syntax 2:20', 'duplicate-key 4:1']);
+    expect(others.map(({ rule }) => rule)).toEqual(['yaml-syntax', 'duplicate-key']);
+  });
+
+  it.each(['a: { b: "x #1 }" }', "a: [ 'x #1 ]' ]", 'a: { b: c } # all of it }', 'a: x # {b}'])('%s is in order', (line) => {
+    expect(faults(`---\n${line}\n---\n`)).toEqual([]);
+  });
+
   it('leaves the value that was read in place', () => {
     expect(parseFrontmatter('---\nrating: 420V #120uF\n---\n').data).toEqual({ rating: '420V' });
   });
