@@ -26,10 +26,12 @@ export function figure(input: {
   title: string;
   description: string;
   body: string;
+  /** The figure holds links, so it is a group and not one picture. */
+  hasLinks?: boolean;
 }): string {
   const { id, className, width, height, title, description, body } = input;
   return (
-    `<svg class="${className}" role="img" aria-labelledby="${id}-t ${id}-d" width="${px(width)}" height="${px(height)}" viewBox="0 0 ${px(width)} ${px(height)}">` +
+    `<svg class="${className}" role="${input.hasLinks === true ? 'group' : 'img'}" aria-labelledby="${id}-t ${id}-d" width="${px(width)}" height="${px(height)}" viewBox="0 0 ${px(width)} ${px(height)}">` +
     `<title id="${id}-t">${escapeText(title)}</title><desc id="${id}-d">${escapeText(description)}</desc>${body}</svg>`
   );
 }

@@ -41,6 +41,7 @@ export function powerPathPhone(input: PathFigureInput): string {
       .join('') +
     barriers(places);
   return figure({
+    hasLinks: true,
     id: input.id,
     className: 'fig path-fig path-down',
     width: WIDTH,

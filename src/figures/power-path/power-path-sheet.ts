@@ -22,6 +22,7 @@ export function powerPathSheet(input: PathFigureInput): string {
   const drawn = [...placed.values()];
   const losses = lossAxis(path, placed, scale, bottom + 22);
   return figure({
+    hasLinks: true,
     id: input.id,
     className: 'fig path-fig path-across',
     width: SHEET.width,
