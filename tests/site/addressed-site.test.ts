@@ -81,6 +81,15 @@ describe('the feed', () => {
   });
 });
 
+describe('a recall', () => {
+  it('stands on its sheet before everything else, with the notice', () => {
+    const html = pageSource(site, `${BASE}teardowns/cube-20/`);
+    const notice = html.indexOf('href="https://office.example/20"');
+    expect(notice).toBeGreaterThan(html.indexOf('<main'));
+    expect(notice).toBeLessThan(html.indexOf('<h1'));
+  });
+});
+
 describe('the site map', () => {
   it('lists whole addresses of all pages but the hidden ones and those that only lead elsewhere', () => {
     const listed = [...read('sitemap.xml').matchAll(/<loc>([^<]*)<\/loc>/g)].map((match) => match[1] ?? '');
