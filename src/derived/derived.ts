@@ -103,6 +103,8 @@ export interface StageVerdict {
   readonly name: string;
   /** Sentences, in this order: thin, comfortable, not judged. Plain text. */
   readonly sentences: readonly string[];
+  /** The one of them that tells of the ratings with room; null where none has. */
+  readonly comfortable: string | null;
 }
 
 /** Everything computed from one entry, before tables and checks look at it. Plain data, JSON-safe. */

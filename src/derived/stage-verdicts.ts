@@ -20,8 +20,9 @@ export function stageVerdicts(entry: Entry, stress: readonly StressRow[]): reado
 
 function verdictOf(stage: Stage, rows: readonly StressRow[]): StageVerdict {
   const judged = rows.flatMap((row): Judged[] => (isMissing(row.ratio) ? [] : [{ row, ratio: row.ratio }]));
-  const sentences = [...thin(judged), ...open(judged), ...close(judged), ...comfortable(judged), ...notJudged(rows, judged)];
-  return { stage: stage.id, name: stageOf(stage.kind)?.name ?? stage.kind, sentences };
+  const room = comfortable(judged);
+  const sentences = [...thin(judged), ...open(judged), ...close(judged), ...room, ...notJudged(rows, judged)];
+  return { stage: stage.id, name: stageOf(stage.kind)?.name ?? stage.kind, sentences, comfortable: room[0] ?? null };
 }
 
 /** Above the rating, or above the line of the policy with the whole interval. */

@@ -8,6 +8,9 @@ import type { TableDeclaration, TableInput } from './table-declaration.ts';
 const ID = 'mains-side';
 const TITLE = 'At the mains';
 
+/** Words of a rule that asks nothing of this device. */
+export const NOT_ASKED = 'not asked here';
+
 export const mainsSide: TableDeclaration = { id: ID, title: TITLE, build };
 
 function build({ entry, derived }: TableInput): Table | null {
@@ -103,5 +106,5 @@ function value(known: Known, unit: string): Cell {
 
 /** Mark and word of a limit; a rule that asks nothing here says so. */
 export function mark(verdict: LimitVerdict): Cell {
-  return verdict === 'not asked' ? { kind: 'text', text: 'not asked here' } : { kind: 'mark', mark: verdict, text: verdict };
+  return verdict === 'not asked' ? { kind: 'text', text: NOT_ASKED } : { kind: 'mark', mark: verdict, text: verdict };
 }

@@ -1,5 +1,5 @@
 import { numberColumn, plainGroup, textColumn, valueCell } from './cells.ts';
-import type { Known } from '../values/value.ts';
+import { isMissing, type Known } from '../values/value.ts';
 import type { Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
 
@@ -15,8 +15,8 @@ function build({ derived }: TableInput): Table | null {
     row('capacitance', `Capacitance of ${references.join(', ')}`, capacitance, 'µF'),
     row('voltage', 'Voltage it is charged to', voltage, 'V'),
     row('energy', 'Stored energy', energy, 'J'),
-    row('bleed', 'Known way down', bleed, 'kΩ'),
-    row('time', 'Time to 60 V through it', timeToSafe, 's'),
+    row('bleed', 'Known way down', bleed, isMissing(bleed) || bleed.nominal < 1e6 ? 'kΩ' : 'MΩ'),
+    row('time', 'Time to 60 V through it', timeToSafe, isMissing(timeToSafe) ? 's' : waitingUnit(timeToSafe.nominal)),
   ];
   return {
     id: ID,
@@ -28,6 +28,11 @@ function build({ derived }: TableInput): Table | null {
       'It can stay charged after unplugging, and a bleed path can have failed: prove by meter that it is empty. No compliance verdict.',
     ],
   };
+}
+
+/** People wait in minutes: from 100 s on the time is given in them, from two hours on in hours. */
+function waitingUnit(seconds: number): string {
+  return seconds < 100 ? 's' : seconds < 7200 ? 'min' : 'h';
 }
 
 function row(id: string, name: string, value: Known, unit: string): Row {

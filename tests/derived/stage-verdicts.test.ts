@@ -20,6 +20,7 @@ describe('a stage in plain words', () => {
           'C2 (output capacitor) uses 91 % of its 22 V: thin, the line is 80 %.',
           'Comfortable: QL (primary switch) at 75 % of its 650 V.',
         ],
+        comfortable: 'Comfortable: QL (primary switch) at 75 % of its 650 V.',
       },
     ]);
   });

@@ -3,6 +3,7 @@ import { scrollRegion } from './scroll-region.ts';
 import type { Diagnostic } from '../../diagnostics/finding.ts';
 import type { Correction } from '../../entry/entry.ts';
 import { href } from '../href.ts';
+import { fold } from './fold.ts';
 import { markWith } from './mark.ts';
 import { counted, sentence, sentenceCase } from './words.ts';
 
@@ -25,7 +26,9 @@ function findingItem(diagnostic: Diagnostic, answers: boolean): string {
     answer === null
       ? '<div class="answer none"><p>No answer yet.</p></div>'
       : `<div class="answer"><p class="label">Author’s answer</p><p>${sentence(answer)}</p></div>`;
-  return `<li><div class="f-what">${head}</div><div><p>${sentence(message)}</p>${rest}${from}</div>${answers ? reply : ''}</li>`;
+  // Who mends the entry wants the advice at once; who reads the sheet wants the finding and its answer.
+  const more = rest + from === '' ? '' : answers ? fold(advice === null ? 'Why' : 'Why, and what to do', rest + from) : rest + from;
+  return `<li><div class="f-what">${head}</div><div><p>${sentence(message)}</p>${more}</div>${answers ? reply : ''}</li>`;
 }
 
 /** Sentence above the findings: how many, how many answered. */

@@ -11,14 +11,15 @@ export function measurementsView(entry: Entry): string {
 }
 
 function measuredTable(points: readonly MeasuredPoint[]): string {
+  const withHow = points.some((point) => methodOf(point) !== '');
   const rows = points.map(
     (point) =>
       `<tr><th scope="row">${escapeText(sentenceCase(point.subject))}${point.place === null ? '' : `<span class="kind">${escapeText(point.place)}</span>`}</th>` +
-      `<td class="n">${escapeText(point.value.quantity.written)}</td><td>${escapeText(conditions(point))}</td><td class="soft">${escapeText(methodOf(point))}</td></tr>`,
+      `<td class="n">${escapeText(point.value.quantity.written)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${escapeText(methodOf(point))}</td>` : ''}</tr>`,
   );
   return scrollRegion(
     'Measurements',
-    `<table><caption class="vh">Measurements with their conditions.</caption><thead><tr><th scope="col">Measured</th><th scope="col" class="n">Value</th><th scope="col">Conditions</th><th scope="col">How</th></tr></thead><tbody>${rows.join('')}</tbody></table>`,
+    `<table><caption class="vh">Measurements with their conditions.</caption><thead><tr><th scope="col">Measured</th><th scope="col" class="n">Value</th><th scope="col">Conditions</th>${withHow ? '<th scope="col">How</th>' : ''}</tr></thead><tbody>${rows.join('')}</tbody></table>`,
   );
 }
 

@@ -108,5 +108,8 @@ function ratioCell(part: Part, stress: readonly StressRow[]): string {
   const { row, index } = worst;
   const sign = row.verdict === 'within' ? '' : `${mark(row.verdict)}<span class="vh">${row.verdict} </span>`;
   const words = isMissing(row.ratio) ? 'withheld' : fixedNumber(row.ratio.nominal, 2);
-  return `<a class="mk ${row.verdict}" href="#stress-${index + 1}">${sign}${words}</a>`;
+  // Above 1.00 within its limit: without the limit it would read as a part beyond its rating.
+  const limit =
+    !isMissing(row.ratio) && row.limit !== null && row.limit > 1 ? `<span class="soft"> of ${fixedNumber(row.limit, 2)}</span>` : '';
+  return `<a class="mk ${row.verdict}" href="#stress-${index + 1}">${sign}${words}${limit}</a>`;
 }

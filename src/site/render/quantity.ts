@@ -27,9 +27,25 @@ export function quantityWords(value: Value, showing: Showing = {}): string {
     const number = fixedNumber(numberInUnit(value.nominal, value.dimension, showing.unit) ?? value.nominal, showing.decimals);
     return showing.bare === true || showing.unit === '1' ? number : `${number}\u00a0${showing.unit}`;
   }
-  const shown = formatInterval(value, value.dimension, showing.unit);
-  const number = showing.interval === true && shown.interval !== null && saysMore(shown.interval) ? shown.interval : shown.number;
+  const shown = formatInterval(isExact(value) ? { ...value, significant: MOST_DIGITS } : value, value.dimension, showing.unit);
+  const number =
+    showing.interval === true && shown.interval !== null && saysMore(shown.interval)
+      ? shown.interval
+      : isExact(value)
+        ? withoutIdleZeros(shown.number)
+        : shown.number;
   return showing.bare === true || shown.unit === '' || shown.unit === '1' ? number : `${number}\u00a0${shown.unit}`;
+}
+
+/** A counted number (turns, parts in series) has no last digit: it is printed as far as it says something. */
+const MOST_DIGITS = 6;
+
+function isExact({ low, high, significant }: Value): boolean {
+  return significant > MOST_DIGITS && low === high;
+}
+
+function withoutIdleZeros(number: string): string {
+  return number.includes('.') ? number.replace(/\.?0+$/, '') : number;
 }
 
 /** An interval whose two ends print alike is no more than its number. */

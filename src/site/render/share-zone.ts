@@ -12,6 +12,7 @@ import { portSteps } from '../../tables/port-steps.ts';
 import { sharedLoad } from '../../tables/shared-load.ts';
 import type { TableDeclaration } from '../../tables/table-declaration.ts';
 import type { Table } from '../../tables/table.ts';
+import { fold } from './fold.ts';
 import { matrixSentence } from './plug-rows.ts';
 import { fallsView, matrixKey, shareMatrixView } from './port-shares.ts';
 import { interruptionSentence } from './share-answers.ts';
@@ -19,9 +20,9 @@ import type { SheetZone } from './sheet-zone.ts';
 import { tableView } from './table-view.ts';
 import { counted } from './words.ts';
 
-/** Rows that the zone shows of a long table, and how many more are shown rather than counted. */
-const MOST_ROWS = 16;
-const FEW_MORE = 4;
+/** Rows that stand open of a table that goes from the largest to the smallest, and most that stand behind the line under it. */
+const LARGEST = 5;
+const MOST_ROWS = 40;
 
 /** Tables under the matrix, in their order. */
 const UNDER_MATRIX: readonly TableDeclaration[] = [portSteps, portAnswers, portAdditions, sharedLoad];
@@ -48,7 +49,7 @@ export function shareZone(sheet: PreparedSheet): SheetZone | null {
     title: 'Port shares',
     layout: 'side',
     side: side.join(''),
-    matter: (drawn ? shareMatrixView(entry, matrix) : '') + tables.map(underMatrix).join(''),
+    matter: (drawn ? shareMatrixView(entry, matrix) : '') + tables.map((table) => underMatrix(table)).join(''),
   };
 }
 
@@ -57,16 +58,37 @@ function isAnyKnown({ counts }: ShareMatrix): boolean {
 }
 
 function underMatrix(table: Table): string {
-  const all = table.groups.reduce((sum, group) => sum + group.rows.length, 0);
-  const shown = all > MOST_ROWS + FEW_MORE ? MOST_ROWS : all;
-  let left = shown;
+  const html = (one: Table): string => tableView(one, { caption: 'shown' });
+  const all = rowCount(table);
+  if (table.id === sharedLoad.id)
+    return `<div class="under-matrix">${fold(`<b>${counted(all, 'test load')}</b> of shared ports: ${escapeText(groupWords(table))}`, html(table))}</div>`;
+  const open = table.id === portAdditions.id ? LARGEST : MOST_ROWS;
+  if (all <= open + 1) return `<div class="under-matrix">${html(table)}</div>`;
+  const left = all - open - MOST_ROWS;
+  const cut = left > 0 ? [`${counted(left, 'further row is', 'further rows are')} not shown.`] : [];
+  const rest = { ...rowsFrom(table, open, open + MOST_ROWS), title: `${table.title}, the rest`, notes: cut };
+  const what = table.id === portAdditions.id ? 'further fall' : 'further row';
+  return `<div class="under-matrix">${html(rowsFrom(table, 0, open))}${fold(`<b>${counted(all - open, what)}</b>${table.id === portAdditions.id ? ', none larger' : ''}`, tableView(rest))}</div>`;
+}
+
+function rowCount(table: Table): number {
+  return table.groups.reduce((sum, group) => sum + group.rows.length, 0);
+}
+
+/** "D = 0.53 at the highest voltage; …": what the groups are called. */
+function groupWords(table: Table): string {
+  return table.groups.flatMap(({ title }) => (title === null ? [] : [title.charAt(0).toLowerCase() + title.slice(1)])).join('; ');
+}
+
+/** The same table with some of its rows; groups that have none of them go. */
+function rowsFrom(table: Table, from: number, to: number): Table {
+  let at = 0;
   const groups = table.groups.map((group) => {
-    const rows = group.rows.slice(0, left);
-    left -= rows.length;
+    const rows = group.rows.slice(Math.max(0, from - at), Math.max(0, to - at));
+    at += group.rows.length;
     return { ...group, rows };
   });
-  const more = all > shown ? [`${counted(all - shown, 'further row is', 'further rows are')} not shown.`] : [];
-  return `<div class="under-matrix">${tableView({ ...table, groups, notes: [...more, ...table.notes] }, { caption: 'shown' })}</div>`;
+  return { ...table, groups: groups.filter(({ rows }) => rows.length > 0) };
 }
 
 /** Which sets would complete the matrix, fewest first, and which orders of plugging are open. */

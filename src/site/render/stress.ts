@@ -1,6 +1,6 @@
 import { escapeText, percent } from '../../figures/markup.ts';
 import { stressBar, STRESS_SCALE_END } from '../../figures/stress-bar.ts';
-import type { Derived, StageVerdict, StressRow } from '../../derived/derived.ts';
+import type { Derived, StressRow } from '../../derived/derived.ts';
 import { roleOf } from '../../roles/index.ts';
 import { policyOf } from '../../standards/derating/index.ts';
 import { isMissing } from '../../values/value.ts';
@@ -24,10 +24,7 @@ export function stressView(derived: Derived): string {
     `<thead><tr><th scope="col">Part</th><th scope="col">Stress</th><th scope="col" class="n">Value</th><th scope="col" class="bar-col">${axis}<span class="vh">Ratio, drawn</span></th>` +
     `<th scope="col" class="n">Rating</th><th scope="col" class="n">Ratio</th><th scope="col">Verdict</th></tr></thead><tbody>${derived.stress.map(stressRow).join('')}</tbody></table>` +
     policyNote(derived.stress) +
-    methodsNote(derived.stress) +
-    stageVerdictList(derived.stageVerdicts) +
-    lossNote(derived.losses) +
-    operatingList(derived)
+    methodsNote(derived.stress)
   );
 }
 
@@ -36,48 +33,14 @@ function policyNote(rows: readonly StressRow[]): string {
   const [id] = new Set(rows.map((row) => row.policy));
   if (id === undefined) return '';
   const { title, meaning } = policyOf(id);
-  return `<p class="note">Limit ticks: ${escapeText(title)}. ${escapeText(meaning)}</p>`;
+  return `<p class="note under">Limit ticks: ${escapeText(title)}. ${escapeText(meaning)}</p>`;
 }
 
 /** The published methods where papers disagree and an interval is their range. */
 function methodsNote(rows: readonly StressRow[]): string {
   const methods = [...new Set(rows.flatMap((row) => row.methods ?? []))];
   if (methods.length === 0) return '';
-  return `<p class="note">A voltage “with spike” is the range of published methods: ${escapeText(methods.join('; '))}.</p>`;
-}
-
-/** What can be said of each stage in plain words. */
-function stageVerdictList(verdicts: readonly StageVerdict[]): string {
-  const items = verdicts.map(
-    ({ stage, name, sentences }) =>
-      `<dt>${escapeText(stage)} <span class="soft">${escapeText(name)}</span></dt>${sentences.map((sentence) => `<dd>${escapeText(sentence)}</dd>`).join('')}`,
-  );
-  return items.length === 0 ? '' : `<dl class="stage-verdicts">${items.join('')}</dl>`;
-}
-
-/** Measured loss beside what conduction explains of it. */
-function lossNote(losses: Derived['losses']): string {
-  if (losses === null || isMissing(losses.measured) || isMissing(losses.explained) || isMissing(losses.unexplained)) return '';
-  const parts = losses.items.flatMap(({ references, loss }) =>
-    isMissing(loss) ? [] : [`${escapeText(referenceList(references))} ${quantity(loss)}`],
-  );
-  return `<p>At ${escapeText(losses.point)} it loses ${quantity(losses.measured)}. Conduction explains ${quantity(losses.explained)} of it (${parts.join(', ')}); ${quantity(losses.unexplained)} are switching, cores, windings, control and parts that are not named.</p>`;
-}
-
-/** Values that each stage works at, worked out from what was read. */
-function operatingList({ operating }: Derived): string {
-  const known = operating.flatMap(({ stage, name, value }) =>
-    isMissing(value) ? [] : [{ stage, text: `${escapeText(name)} ${quantity(value)}` }],
-  );
-  const stages = [...new Set(known.map(({ stage }) => stage))];
-  const items = stages.map(
-    (stage) =>
-      `<dt>${escapeText(stage)}</dt><dd>${known
-        .filter((one) => one.stage === stage)
-        .map(({ text }) => text)
-        .join(' · ')}</dd>`,
-  );
-  return items.length === 0 ? '' : `<p class="note">Worked out for each stage:</p><dl class="stage-verdicts">${items.join('')}</dl>`;
+  return `<p class="note under">A voltage “with spike” is the range of published methods: ${escapeText(methods.join('; '))}.</p>`;
 }
 
 function stressRow(row: StressRow, index: number): string {

@@ -2,10 +2,13 @@ import { escapeText } from '../../figures/markup.ts';
 import type { PreparedSheet } from '../../pipeline/prepared.ts';
 import type { Entry } from '../../entry/entry.ts';
 import { TABLES } from '../../tables/index.ts';
-import type { Table } from '../../tables/table.ts';
+import { mainsSide, NOT_ASKED } from '../../tables/mains-side.ts';
+import type { Row, Table } from '../../tables/table.ts';
+import { fold } from './fold.ts';
 import { measurementsView } from './measurements.ts';
 import { tableView } from './table-view.ts';
 import type { SheetZone } from './sheet-zone.ts';
+import { counted, listed } from './words.ts';
 
 /** Short tables of figures that stand together in one zone. */
 const SIZE_AND_SUPPLY: ReadonlySet<string> = new Set(['size', 'input', 'stored-energy']);
@@ -26,7 +29,13 @@ export function tableZones(sheet: PreparedSheet): readonly (SheetZone | null)[] 
 /** Size, input and stored energy side by side: short tables with their own captions. */
 function sizeAndSupplyZone(tables: readonly Table[]): SheetZone | null {
   if (tables.length === 0) return null;
-  const matter = `<div class="side-by-side">${tables.map((table) => `<div>${tableView(table, { caption: 'shown' })}</div>`).join('')}</div>`;
+  const figures = tables.reduce((sum, table) => sum + table.groups.reduce((rows, group) => rows + group.rows.length, 0), 0);
+  const names = listed(tables.map(({ title }, index) => (index === 0 ? title : title.charAt(0).toLowerCase() + title.slice(1))));
+  const inside = `<div class="side-by-side">${tables.map((table) => `<div>${tableView(table, { caption: 'shown' })}</div>`).join('')}</div>`;
+  const matter = fold(
+    `<b>${counted(figures, 'figure')}</b> in ${counted(tables.length, 'table')}: ${escapeText(names.charAt(0).toLowerCase() + names.slice(1))}`,
+    inside,
+  );
   return {
     title: 'Size and supply',
     layout: 'side',
@@ -43,5 +52,28 @@ function measurementsZone(entry: Entry): SheetZone | null {
 }
 
 function tableZone(table: Table): SheetZone {
-  return { title: table.title, layout: 'side', side: `<p>${escapeText(table.caption)}</p>`, matter: tableView(table) };
+  const matter = table.id === mainsSide.id ? mainsMatter(table) : tableView(table);
+  return { title: table.title, layout: 'side', side: `<p>${escapeText(table.caption)}</p>`, matter };
+}
+
+/** Rules that something is to be said about stand open; those that are kept or ask nothing here stand behind a line. */
+function mainsMatter(table: Table): string {
+  const part = (isSettled: boolean): Table => ({
+    ...table,
+    groups: table.groups
+      .map((group) => ({ ...group, rows: group.rows.filter((row) => settled(row) === isSettled) }))
+      .filter(({ rows }) => rows.length > 0),
+  });
+  const rest = part(true);
+  const count = rest.groups.reduce((sum, group) => sum + group.rows.length, 0);
+  if (count === 0) return tableView(table);
+  const folded = tableView({ ...rest, title: `${table.title}, rules kept` });
+  return (
+    tableView({ ...part(false), notes: [] }) +
+    fold(`<b>${counted(count, 'rule')}</b> kept or asking nothing here, and what the figures rest on`, folded)
+  );
+}
+
+function settled(row: Row): boolean {
+  return row.cells.some((cell) => (cell.kind === 'mark' && cell.mark === 'within') || (cell.kind === 'text' && cell.text === NOT_ASKED));
 }

@@ -11,6 +11,7 @@ import { plugList } from './plug-rows.ts';
 import { shareAnswerList } from './share-answers.ts';
 import { shareZone } from './share-zone.ts';
 import { powerPathZone } from './power-path.ts';
+import { stageByStage } from './stage-by-stage.ts';
 import { stressCounts, stressView } from './stress.ts';
 import { titleBlock } from './title-block.ts';
 import { sentence } from './words.ts';
@@ -98,6 +99,14 @@ function inShortZone({ entry, derived }: PreparedSheet): SheetZone {
   };
 }
 
+/** What belongs to the stress figure where the author placed the figure in the text. */
+function stagesZone({ derived, placed }: PreparedSheet): SheetZone | null {
+  const matter = placed.includes('stress') ? stageByStage(derived) : '';
+  if (matter === '') return null;
+  const side = '<p>What the stress figure says of each stage, in words. An indication, not a compliance verdict.</p>';
+  return { title: 'Stage by stage', layout: 'side', side, matter };
+}
+
 function figureZones(sheet: PreparedSheet, around: TeardownSurroundings): readonly (SheetZone | null)[] {
   const { entry, derived } = sheet;
   const placed = (id: string): boolean => sheet.placed.includes(id);
@@ -112,7 +121,7 @@ function figureZones(sheet: PreparedSheet, around: TeardownSurroundings): readon
           title: 'Stress against rating',
           layout: 'full',
           side: 'Worst corner of line, load and output voltage for each part that has a rating. The heavy tick is the derating limit of the policy; the thin line at <span class="mono">1.00</span> is the rating.',
-          matter: `${stressView(derived)}<p class="note under">Whiskers span the corners of every input’s tolerance. An indication, not a compliance verdict.</p>`,
+          matter: `${stressView(derived)}<p class="note under">Whiskers span the corners of every input’s tolerance. An indication, not a compliance verdict.</p>${stageByStage(derived)}`,
         },
     entry.parts.length === 0 || placed('parts')
       ? null
@@ -125,6 +134,7 @@ function figureZones(sheet: PreparedSheet, around: TeardownSurroundings): readon
     sheet.html.trim() === ''
       ? null
       : { title: 'On the bench', layout: 'side', side: contents(sheet), matter: `<div class="prose">${prose(sheet, around.base)}</div>` },
+    stagesZone(sheet),
     ...tableZones(sheet),
   ];
 }

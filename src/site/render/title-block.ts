@@ -122,7 +122,7 @@ function measuredFields({ entry }: PreparedSheet, rank: SheetRank | null): reado
       label: 'Rank by W/cm³',
       html:
         rank === null
-          ? dash('none to compare with')
+          ? dash('none comparable')
           : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span><span class="small soft">${escapeText(rank.among)}</span>`,
       span: 2,
       last: true,

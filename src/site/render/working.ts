@@ -6,9 +6,10 @@ import { isMissing, type Known, type Value } from '../../values/value.ts';
 import { restsOnAssumption } from '../../values/trace.ts';
 import { href } from '../href.ts';
 import { isMainsDevice } from './caution-box.ts';
+import { fold } from './fold.ts';
 import { quantity, quantityWords } from './quantity.ts';
 import { workingAnchor } from './references.ts';
-import { sentenceCase } from './words.ts';
+import { counted, sentenceCase } from './words.ts';
 
 const TITLES: ReadonlyMap<string, string> = new Map(FORMULAS.map((formula) => [formula.id, formula.title]));
 const SYMBOLS: ReadonlyMap<string, Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>> = new Map(
@@ -24,7 +25,11 @@ export function workingView(entry: Entry, derived: Derived): string {
     ([name, known]) =>
       `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name.replaceAll('-', ' ')))}</b></div><div class="w-inputs faded">${isMissing(known) ? escapeText(withheldWords(known)) : ''}</div><div class="w-out faded">withheld</div></li>`,
   );
-  return `<ul class="working">${items.join('')}${missing.join('')}</ul>`;
+  const held = missing.length === 0 ? '' : `, ${missing.length} withheld`;
+  return fold(
+    `<b>${counted(items.length, 'value')}</b> computed${held}: formula, inputs and interval of each`,
+    `<ul class="working">${items.join('')}${missing.join('')}</ul>`,
+  );
 }
 
 const OF_MAINS: ReadonlySet<string> = new Set([
@@ -68,8 +73,10 @@ function workingItem(name: string, known: Known): string {
 }
 
 function inputLine(formula: string, key: string, input: Value): string {
-  const meaning = SYMBOLS.get(formula)?.[key]?.meaning ?? key;
-  return `<li><span>${escapeText(meaning)}</span> ${quantity(input)} <span class="soft">${escapeText(originWords(input))}</span></li>`;
+  const symbol = SYMBOLS.get(formula)?.[key];
+  const meaning = symbol?.meaning ?? key;
+  const showing = symbol?.unit === '1' ? { unit: '1' } : {};
+  return `<li><span>${escapeText(meaning)}</span> ${quantity(input, showing)} <span class="soft">${escapeText(originWords(input))}</span></li>`;
 }
 
 function originWords(value: Value): string {
