@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { buildSite, type BuildOutcome } from '../pipeline/build-site.ts';
+import { baseReminder } from './base-reminder.ts';
 import type { Command } from './command.ts';
 import { basePath, contentFolder, placesOf } from './places.ts';
 import { printFindings } from './print-findings.ts';
@@ -47,6 +48,8 @@ export async function buildInto({ content, out, base }: BuildRequest, streams: C
   progress.clear();
   if ('prepared' in outcome && outcome.prepared.diagnostics.length > 0)
     printFindings(outcome.prepared.diagnostics, content, 'text', streams.stderr, streams);
+  const reminder = outcome.ended === 'published' ? baseReminder(outcome.prepared.manifest.site.address, base) : null;
+  if (reminder !== null) streams.stderr.write(`${reminder}\n`);
   return conclude(outcome, out, streams);
 }
 

@@ -8,6 +8,7 @@ const IN_OWN_WORDS: Readonly<Record<string, string>> = {
   TAB_AS_INDENT: 'A tab stands in the indentation; YAML takes spaces only.',
   BAD_INDENT: 'The indentation does not fit the lines above.',
   BLOCK_AS_IMPLICIT_KEY: 'A colon and a space begin a new key here; put the text in quotes.',
+  BLOCK_IN_FLOW: 'A colon and a space, or a dash and a space, begin something new inside brackets; put the text in quotes.',
   MULTILINE_IMPLICIT_KEY: 'A key runs over several lines; a colon is missing, or a text needs quotes.',
   BAD_SCALAR_START: 'Text cannot begin with this sign; put it in quotes.',
   MISSING_CHAR: 'A closing quote, bracket, comma or colon is missing before this place.',

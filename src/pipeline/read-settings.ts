@@ -109,7 +109,7 @@ function valueOf(pair: Pair, key: string, say: Say): string | null {
     return null;
   }
   const text = value.value.trim();
-  if (key === 'address' && !/^https?:\/\/[^/\s?#]+(?:\/[^\s?#]*)?$/.test(text)) {
+  if (key === 'address' && !(/^https?:\/\/[^/\s?#]+(?:\/[^\s?#]*)?$/.test(text) && URL.canParse(text))) {
     say(
       'site-settings-invalid',
       offset,

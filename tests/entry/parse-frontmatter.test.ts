@@ -59,6 +59,11 @@ describe('what an entry may not hold', () => {
     expect(faults(text)).toEqual(expected);
   });
 
+  it('says what a colon inside brackets does, in words for authors', () => {
+    const [only] = parseFrontmatter('---\nQ1: { role: switch, rating: 5V: 3A }\n---\n').findings;
+    expect(only?.message).toBe('A colon and a space, or a dash and a space, begin something new inside brackets; put the text in quotes.');
+  });
+
   it('reports faults of syntax on several lines in one run', () => {
     expect(faults('---\na: 5V: 3A\nb: c\nd: @e\nf: `g\n---\n').length).toBeGreaterThan(1);
   });

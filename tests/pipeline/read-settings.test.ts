@@ -35,6 +35,7 @@ describe('settings of the site', () => {
       'address: javascript:alert(1)',
       '1:10 The address "javascript:alert(1)" must be the whole address of the published site, such as https://example.org/',
     ],
+    ['address: "https://[/"', '1:10 The address "https://[/" must be the whole address'],
     ['language: English please', '1:11 The language "English please" must be a language tag, such as en or en-GB'],
     ['name: [a', '1:9'],
     ['- a', '1:1 site.yaml must hold lines like "name: My bench"'],
