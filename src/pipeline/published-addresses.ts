@@ -8,7 +8,7 @@ import type { EntryFile } from './scan-content.ts';
 import { byText } from './text-order.ts';
 
 /** Name of the list in the content folder: every address that was ever published, kept with the entries. */
-export const PUBLISHED_ADDRESSES = 'published-addresses.txt';
+const PUBLISHED_ADDRESSES = 'published-addresses.txt';
 
 const HEAD = '# Addresses that were published. Each build adds its own; each must lead somewhere for good.\n';
 
