@@ -4,7 +4,7 @@ import type { FoldedText } from './fold-text.ts';
 import type { ReadingRemark, Span } from './quantity.ts';
 
 /** Longer texts are refused: no rating is longer, and a pasted paragraph is a slip. */
-export const LONGEST_TEXT = 300;
+const LONGEST_TEXT = 300;
 
 /** A place in a folded text, with the remarks gathered on the way. Readers move `at` forward, or put it back. */
 export interface Cursor {

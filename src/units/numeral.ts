@@ -1,7 +1,7 @@
 import { endOfDigits, isDigitAt, isSpaceAt } from './characters.ts';
 
 /** How a comma with exactly three digits after it is to be taken: the unit decides. */
-export type CommaDoubt = 'thousands or decimal' | null;
+type CommaDoubt = 'thousands or decimal' | null;
 
 /** A number as written, its digits kept so that it meets its prefix in decimal and is rounded once. */
 export interface Numeral {

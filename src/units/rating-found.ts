@@ -13,7 +13,7 @@ export interface RatingItems {
   pending: PendingTolerance | null;
 }
 
-export interface PendingTolerance {
+interface PendingTolerance {
   readonly tolerance: Tolerance;
   readonly start: number;
   readonly end: number;

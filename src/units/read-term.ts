@@ -1,5 +1,5 @@
 import { isDigitAt, isLetterAt } from './characters.ts';
-import { remark, skipSpaces, spanBetween, takeWord, writtenBetween } from './cursor.ts';
+import { remark, skipSpaces, takeWord, writtenBetween } from './cursor.ts';
 import type { Cursor } from './cursor.ts';
 import type { Dimension } from './dimension.ts';
 import { matchUnit } from './match-unit.ts';
@@ -166,9 +166,4 @@ export function settledNumeral(cursor: Cursor, numeral: Numeral, unit: Unit): Nu
     `${numeral.digits} ${unit.symbol}`,
   );
   return numeral;
-}
-
-/** Place of a term in the original text. */
-export function termSpan(cursor: Cursor, term: Term): { start: number; end: number } {
-  return spanBetween(cursor, term.start, term.end);
 }

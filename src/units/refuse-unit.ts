@@ -54,7 +54,7 @@ function expectation(dimension: Dimension | null): string {
 }
 
 /** A known spelling that differs in case or in one letter, of the wanted dimension first. Only for words of two letters and more. */
-export function nearestSpelling(word: string, wanted: Dimension | null): string | null {
+function nearestSpelling(word: string, wanted: Dimension | null): string | null {
   const lower = word.toLowerCase();
   let near: string | null = null;
   for (const [spelling, units] of UNIT_SPELLINGS) {

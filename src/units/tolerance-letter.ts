@@ -31,7 +31,7 @@ const LETTERS: Readonly<Record<string, readonly [number, number]>> = {
 const PICOFARADS: Readonly<Record<string, number>> = { B: 0.1, C: 0.25, D: 0.5, F: 1, G: 2 };
 
 /** The tolerance that a letter means, or null for a letter that is none. */
-export function toleranceOfLetter(letter: string): Tolerance | null {
+function toleranceOfLetter(letter: string): Tolerance | null {
   const pair = LETTERS[letter];
   return pair === undefined ? null : { kind: 'fraction', below: pair[0], above: pair[1] };
 }

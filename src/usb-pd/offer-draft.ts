@@ -4,7 +4,7 @@ import type { OfferBody } from './offer.ts';
 import type { NamedKind } from './offer-keyword.ts';
 
 /** Volts of one offer: a single voltage has equal ends. */
-export interface VoltSpan {
+interface VoltSpan {
   readonly low: number;
   readonly high: number;
 }
