@@ -5,6 +5,7 @@ import { offerEnvelope } from '../../figures/offer-envelope.ts';
 import { cableFor, CABLES } from '../../usb-pd/cable.ts';
 import { offerWords } from '../../usb-pd/offer-words.ts';
 import type { Offer } from '../../usb-pd/offer.ts';
+import { portAnchor } from './references.ts';
 
 /** A figure of amperes over volts for each output, all on the same axes. */
 export function offerFigures(entry: Entry): readonly string[] {
@@ -15,7 +16,7 @@ export function offerFigures(entry: Entry): readonly string[] {
     const watts = port.power?.quantity.nominal ?? null;
     const description = `${port.offers.map((offer) => `${nameOf(offer)}${offerWords(offer)}`).join('; ')}.${watts === null ? '' : ` Rated ${port.power?.quantity.written ?? ''}.`}`;
     const svg = offerEnvelope({ id, port: port.id, watts, offers: port.offers, description, axes });
-    return `<figure class="envelope-of"><figcaption><b class="mono">${escapeText(port.id)}</b> ${captionOf(port)}</figcaption>${svg}</figure>`;
+    return `<figure class="envelope-of" id="${portAnchor(port.id)}"><figcaption><b class="mono">${escapeText(port.id)}</b> ${captionOf(port)}</figcaption>${svg}</figure>`;
   });
 }
 

@@ -3,8 +3,9 @@ import { scrollRegion } from './scroll-region.ts';
 import type { Entry, Port } from '../../entry/entry.ts';
 import type { Offer } from '../../usb-pd/offer.ts';
 import { fixedNumber } from './quantity.ts';
+import { fold } from './fold.ts';
 import { offerFigures } from './offer-figures.ts';
-import { portAnchor } from './references.ts';
+import { counted } from './words.ts';
 
 /** A number without the zeros that say nothing: 3.3, 21, 2.25. */
 function short(value: number): string {
@@ -18,16 +19,18 @@ export function offersView(entry: Entry): string {
   const figures = offerFigures(entry);
   return figures.length === 1
     ? `<div class="envelopes">${figures.join('')}<div>${table}</div></div>`
-    : `<div class="envelopes">${figures.join('')}</div>${table}`;
+    : `<div class="envelopes">${figures.join('')}</div>${fold(`<b>${counted(offerCount(entry), 'offer')}</b> of ${counted(figures.length, 'port')} as a table`, table)}`;
+}
+
+function offerCount(entry: Entry): number {
+  return entry.ports.filter((port) => port.direction !== 'input').reduce((sum, port) => sum + port.offers.length, 0);
 }
 
 /** What each port offers, one column a port: fixed voltages in amperes, then the adjustable ranges as written by their limits. */
 function offersTable(entry: Entry): string {
   const ports = entry.ports.filter((port) => port.direction !== 'input' && port.offers.length > 0);
   if (ports.length === 0) return '';
-  const heads = ports
-    .map((port) => `<th scope="col" class="n" id="${portAnchor(port.id)}"><b class="mono">${escapeText(port.id)}</b> A</th>`)
-    .join('');
+  const heads = ports.map((port) => `<th scope="col" class="n"><b class="mono">${escapeText(port.id)}</b> A</th>`).join('');
   const volts = [...new Set(ports.flatMap((port) => port.offers.flatMap((offer) => fixedVolts(offer) ?? [])))].sort(
     (one, other) => one - other,
   );

@@ -7,6 +7,7 @@ import { isMissing, type Value } from '../../values/value.ts';
 import { href } from '../href.ts';
 import { partAnchor } from './references.ts';
 import type { SheetZone } from './sheet-zone.ts';
+import { fold } from './fold.ts';
 import { tableView } from './table-view.ts';
 import { deviceName } from './title-block.ts';
 import { sentenceCase } from './words.ts';
@@ -23,7 +24,7 @@ export function powerPathZone({ entry, derived, placed }: PreparedSheet): SheetZ
     partLink: (reference) => `#${partAnchor(reference)}`,
   });
   const table = powerPathTable.build({ entry, derived });
-  const rows = table === null ? '' : `<details class="path-table"><summary>The same as a table</summary>${tableView(table)}</details>`;
+  const rows = table === null ? '' : fold('The same as a table', tableView(table), 'path-table');
   return {
     title: 'Power path',
     layout: 'full',

@@ -12,7 +12,7 @@ import type { SheetZone } from './sheet-zone.ts';
  */
 export function recordZones(sheet: PreparedSheet, across: readonly Diagnostic[] = []): readonly (SheetZone | null)[] {
   const { entry, derived } = sheet;
-  const diagnostics = [...sheet.diagnostics, ...across];
+  const diagnostics = gravestFirst([...sheet.diagnostics, ...across]);
   const named = Object.keys(derived.named).length;
   return [
     {
@@ -39,6 +39,13 @@ export function recordZones(sheet: PreparedSheet, across: readonly Diagnostic[] 
       ? null
       : { title: 'Sources', layout: 'side', side: '<p>What the author read for this sheet.</p>', matter: sourceList(sheet) },
   ];
+}
+
+const GRAVITY: Readonly<Record<Diagnostic['severity'], number>> = { error: 0, warning: 1, note: 2 };
+
+/** Errors, warnings, notes; within each as they stand in the entry. */
+function gravestFirst(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
+  return [...diagnostics].sort((one, other) => GRAVITY[one.severity] - GRAVITY[other.severity]);
 }
 
 function sourceList({ entry }: PreparedSheet): string {

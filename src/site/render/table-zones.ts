@@ -39,7 +39,7 @@ function sizeAndSupplyZone(tables: readonly Table[]): SheetZone | null {
   return {
     title: 'Size and supply',
     layout: 'side',
-    side: '<p>What the box takes up, what it draws, and what it stores. The working is under <em>How it was computed</em>.</p>',
+    side: '<p>What the box takes up, draws and stores.</p>',
     matter,
   };
 }
@@ -52,8 +52,16 @@ function measurementsZone(entry: Entry): SheetZone | null {
 }
 
 function tableZone(table: Table): SheetZone {
-  const matter = table.id === mainsSide.id ? mainsMatter(table) : tableView(table);
+  const matter = table.id === mainsSide.id ? mainsMatter(table) : withNotesFolded(table);
   return { title: table.title, layout: 'side', side: `<p>${escapeText(table.caption)}</p>`, matter };
+}
+
+/** One note stands under its table; several stand behind a line. */
+function withNotesFolded(table: Table): string {
+  const { notes } = table;
+  if (notes.length < 2) return tableView(table);
+  const folded = `<div class="note">${notes.map((note) => `<p>${escapeText(note)}</p>`).join('')}</div>`;
+  return tableView({ ...table, notes: [] }) + fold(`<b>${counted(notes.length, 'note')}</b> on what the figures rest on`, folded);
 }
 
 /** Rules that something is to be said about stand open; those that are kept or ask nothing here stand behind a line. */
