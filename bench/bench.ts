@@ -31,7 +31,10 @@ async function plainAstro(content: string): Promise<MeasuredRun> {
   const site = fresh(join(WORK, 'plain-astro'));
   cpSync(join(HERE, 'plain-astro'), site, { recursive: true });
   const astro = join(ROOT, 'node_modules/astro/bin/astro.mjs');
-  return measuredRun(NODE, [astro, 'build', '--silent'], site, { BENCH_CONTENT: join(content, 'teardowns'), ASTRO_TELEMETRY_DISABLED: '1' });
+  return measuredRun(NODE, [astro, 'build', '--silent'], site, {
+    BENCH_CONTENT: join(content, 'teardowns'),
+    ASTRO_TELEMETRY_DISABLED: '1',
+  });
 }
 
 async function plainEleventy(content: string): Promise<MeasuredRun> {
@@ -82,11 +85,19 @@ async function main(): Promise<void> {
   row('check, warm', await seamline('check', content));
   rmSync(join(WORK, 'cache'), { recursive: true, force: true });
   const cold = await seamline('build', content, out);
-  row('build, cold', cold, [['Astro cold', astro], ['Eleventy', eleventy]]);
-  row('build, warm', await seamline('build', content, out), [['Astro cold', astro], ['Eleventy', eleventy]]);
+  row('build, cold', cold, [
+    ['Astro cold', astro],
+    ['Eleventy', eleventy],
+  ]);
+  row('build, warm', await seamline('build', content, out), [
+    ['Astro cold', astro],
+    ['Eleventy', eleventy],
+  ]);
   changeOneEntry(content);
   row('build, one entry changed', await seamline('build', content, out), [['Astro cold', astro]]);
-  console.log(`\npeak memory ${(cold.peakMegabytes / astro.peakMegabytes).toFixed(2)} × Astro; output ${(bytesPerPage(join(WORK, 'out')) / 1024).toFixed(1)} KB a page`);
+  console.log(
+    `\npeak memory ${(cold.peakMegabytes / astro.peakMegabytes).toFixed(2)} × Astro; output ${(bytesPerPage(join(WORK, 'out')) / 1024).toFixed(1)} KB a page`,
+  );
 }
 
 await main();

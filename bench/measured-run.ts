@@ -34,7 +34,7 @@ function processRows(): ProcessRow[] {
 function treeMegabytes(root: number): number {
   const rows = processRows();
   const family = new Set([root]);
-  for (let grown = true; grown; ) {
+  for (let grown = true; grown;) {
     grown = false;
     for (const row of rows) {
       if (family.has(row.parent) && !family.has(row.pid)) {
@@ -47,7 +47,12 @@ function treeMegabytes(root: number): number {
 }
 
 /** Runs one command to its end and measures it; rejects with the end of its output when it fails. */
-export function measuredRun(command: string, args: readonly string[], cwd: string, env: Readonly<Record<string, string>> = {}): Promise<MeasuredRun> {
+export function measuredRun(
+  command: string,
+  args: readonly string[],
+  cwd: string,
+  env: Readonly<Record<string, string>> = {},
+): Promise<MeasuredRun> {
   return new Promise((resolve, reject) => {
     const started = process.hrtime.bigint();
     const child = spawn(command, [...args], { cwd, env: { ...process.env, ...env }, stdio: ['ignore', 'pipe', 'pipe'] });

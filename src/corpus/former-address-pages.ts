@@ -17,7 +17,19 @@ export interface FormerAddressClash {
 }
 
 /** First segments under which the site has pages of its own. */
-const OWN_PAGES: ReadonlySet<string> = new Set(['topologies', 'parts', 'makers', 'methods', 'rules', 'finder', 'compare', 'search', 'data', '404', 'index']);
+const OWN_PAGES: ReadonlySet<string> = new Set([
+  'topologies',
+  'parts',
+  'makers',
+  'methods',
+  'rules',
+  'finder',
+  'compare',
+  'search',
+  'data',
+  '404',
+  'index',
+]);
 
 /**
  * Redirect pages for all former addresses. An address that a present sheet uses, that two sheets claim, or that no plain

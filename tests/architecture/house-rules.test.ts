@@ -4,7 +4,9 @@ import { join, resolve } from 'node:path';
 import { expect, test } from 'vitest';
 
 const ROOT = resolve(import.meta.dirname, '../..');
-const tracked = execFileSync('git', ['ls-files', '-z'], { cwd: ROOT, encoding: 'utf8' }).split('\0').filter((name) => name !== '');
+const tracked = execFileSync('git', ['ls-files', '-z'], { cwd: ROOT, encoding: 'utf8' })
+  .split('\0')
+  .filter((name) => name !== '');
 
 test('the lock file names no host, so that any registry will do', () => {
   expect(readFileSync(join(ROOT, 'package-lock.json'), 'utf8')).not.toContain('"resolved"');

@@ -38,7 +38,9 @@ const src = join(ROOT, 'src');
 
 describe('imports go one way', () => {
   test('the guide has a row for every folder under src, and no row without a folder', () => {
-    const folders = readdirSync(src, { withFileTypes: true }).filter((item) => item.isDirectory()).map((item) => item.name);
+    const folders = readdirSync(src, { withFileTypes: true })
+      .filter((item) => item.isDirectory())
+      .map((item) => item.name);
     expect([...table.keys()].sort()).toEqual(folders.sort());
   });
 

@@ -26,7 +26,7 @@ export function feedingVoltage(entry: Entry, stage: Stage, input: InputFigures):
 }
 
 /** The nearest block before this one that feeds it by name, or that feeds whatever comes next. */
-export function feederOf(entry: Entry, stage: Stage): Stage | null {
+function feederOf(entry: Entry, stage: Stage): Stage | null {
   const before = entry.stages.slice(0, entry.stages.indexOf(stage)).reverse();
   const named = before.find((candidate) => candidate.feeds.includes(stage.id));
   return named ?? before.find((candidate) => candidate.feeds.length === 0 && isSource(candidate)) ?? null;

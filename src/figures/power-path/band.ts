@@ -33,7 +33,7 @@ export function bandPiece(piece: BandPiece, at: Placing): string {
 }
 
 /** Length of the arrow on a band of that width. */
-export function arrowLength(width: number): number {
+function arrowLength(width: number): number {
   return Math.min(14, Math.max(7, width / 3));
 }
 

@@ -25,7 +25,7 @@ function frequencyOf(given: StageGiven): Known<'frequency'> {
 }
 
 /** Rms in primary winding and tank at one output: load and magnetising current at right angles. */
-export function tankCurrent(given: StageGiven, point: OutputPoint): Known<'current'> {
+function tankCurrent(given: StageGiven, point: OutputPoint): Known<'current'> {
   const { turnsRatio } = given;
   const load = applyFormula(llcLoadCurrent, { current: point.current, turnsRatio });
   const magnetising = applyFormula(llcMagnetisingCurrentTriangle, {

@@ -6,7 +6,7 @@ import { rectifierDrop } from './secondary-side.ts';
 import type { StageGiven } from './stage-model.ts';
 
 /** Output with the drop of a diode behind it; a synchronous rectifier drops too little to matter. */
-export function wound(given: StageGiven, output: Known<'voltage'>): Known<'voltage'> {
+function wound(given: StageGiven, output: Known<'voltage'>): Known<'voltage'> {
   if (given.rectifiedBy !== 'diode' && given.parameter('diode drop', 'voltage', 'high') === null) return output;
   return applyFormula(windingVoltage, { output, drop: rectifierDrop(given, true) });
 }
