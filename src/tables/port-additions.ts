@@ -21,7 +21,7 @@ function build({ derived }: TableInput): Table | null {
   return {
     id: ID,
     title: TITLE,
-    caption: `${counted(falls.length, 'fall')} of a running port when one device is added to a set, the largest first; ${kept === 0 ? 'in no known case does a port keep its power' : `in ${counted(kept, 'case')} the port keeps its power`}.`,
+    caption: captionOf(falls.length, kept),
     columns: [
       textColumn('in-use', 'In use'),
       textColumn('added', 'Added'),
@@ -38,6 +38,12 @@ function build({ derived }: TableInput): Table | null {
       ...(unknown > 0 ? [`${counted(unknown, 'addition')} not known: one of the two sets was not measured.`] : []),
     ],
   };
+}
+
+function captionOf(falls: number, kept: number): string {
+  if (falls === 0) return `No running port falls, in ${counted(kept, 'known case')}.`;
+  const others = kept === 0 ? 'in no known case does a port keep its power' : `in ${counted(kept, 'case')} the port keeps its power`;
+  return `${counted(falls, 'fall')} of a running port when one device is added to a set, the largest first; ${others}.`;
 }
 
 function rowFor(step: AddedDevice, decimals: number): Row {

@@ -60,10 +60,11 @@ function isAnyKnown({ counts }: ShareMatrix): boolean {
 function underMatrix(table: Table): string {
   const html = (one: Table): string => tableView(one, { caption: 'shown' });
   const all = rowCount(table);
+  if (all === 0) return `<p class="note under-matrix"><b>${escapeText(table.title)}.</b> ${escapeText(table.caption)}</p>`;
   if (table.id === sharedLoad.id)
     return `<div class="under-matrix">${fold(`<b>${counted(all, 'test load')}</b> of shared ports: ${escapeText(groupWords(table))}`, html(table))}</div>`;
   const open = table.id === portAdditions.id ? LARGEST : MOST_ROWS;
-  if (all <= open + 1) return `<div class="under-matrix">${html(table)}</div>`;
+  if (all <= open + 2) return `<div class="under-matrix">${html(table)}</div>`;
   const left = all - open - MOST_ROWS;
   const cut = left > 0 ? [`${counted(left, 'further row is', 'further rows are')} not shown.`] : [];
   const rest = { ...rowsFrom(table, open, open + MOST_ROWS), title: `${table.title}, the rest`, notes: cut };

@@ -94,7 +94,8 @@ function margin(row: StressRow): number {
 /** Counts by mark with the parts named, as "In short" lists them. */
 export function stressCounts(stress: readonly StressRow[]): string {
   const of = (name: StressRow['verdict']): readonly StressRow[] => stress.filter((row) => row.verdict === name);
-  const names = (rows: readonly StressRow[]): string => [...new Set(rows.map((row) => referenceList(row.references)))].join(', ');
+  const names = (rows: readonly StressRow[]): string =>
+    [...new Set(rows.map((row) => referenceList(row.references).replaceAll(' · ', '\u00a0·\u00a0')))].join(', ');
   const line = (name: StressRow['verdict'], words: (count: number) => string, named: boolean): string => {
     const rows = of(name);
     return rows.length === 0

@@ -7,7 +7,7 @@ import { tellingEfficiency } from '../../derived/telling-efficiency.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { quantity, type Showing } from './quantity.ts';
 import { workingAnchor } from './references.ts';
-import { counted } from './words.ts';
+import { counted, sentence } from './words.ts';
 import { href } from '../href.ts';
 import { ordinal } from './ordinal.ts';
 
@@ -123,7 +123,7 @@ function measuredFields({ entry }: PreparedSheet, rank: SheetRank | null): reado
       html:
         rank === null
           ? dash('none comparable')
-          : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span><span class="small soft">${escapeText(rank.among)}</span>`,
+          : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span><span class="small soft">${sentence(rank.among)}</span>`,
       span: 2,
       last: true,
     },
