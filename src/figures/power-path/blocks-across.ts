@@ -16,7 +16,7 @@ export function blockDrawing({ node, x, y }: Placed, block: PathBlock, scale: nu
   );
   return (
     `<a href="${escapeText(input.familyLink)}" aria-label="${escapeText(`${names.join(' ')}: ${blockSentence(block)}`)}"><rect class="block" x="${px(x - SHEET.block / 2)}" y="${px(top)}" width="${SHEET.block}" height="${px(height)}"/>` +
-    `<svg class="g" x="${px(x - 17)}" y="${px(y - 17)}" width="34" height="34"><use href="#s-${escapeText(block.kind)}"/></svg>${lines.join('')}</a>` +
+    `<svg class="g" x="${px(x - 17)}" y="${px(y - 17)}" width="34" height="34"><use href="#s-${escapeText(block.kind)}"/></svg>${lines.join(' ')}</a>` +
     partNames(block, x, top + height + 17, input)
   );
 }
