@@ -29,7 +29,8 @@ describe('a site under /sub/', () => {
     for (const page of site.pages) {
       for (const address of addressesOf(pageSource(site, page))) {
         if (/^https?:/.test(address)) continue;
-        const [path = '', fragment] = address.split('#');
+        // What a page is asked for with is its own business.
+        const [path = '', fragment] = address.replace(/\?[^#]*/, '').split('#');
         const target = path === '' ? page : path;
         const exists = ids.has(target) || existsSync(join(site.folder, decodeURIComponent(target.slice('/sub/'.length))));
         if (!exists || (fragment !== undefined && fragment !== '' && ids.get(target)?.has(decodeURIComponent(fragment)) !== true))

@@ -106,7 +106,13 @@ function isOnBus(stage: Stage): boolean {
 }
 
 function inputSpan(entry: Entry, stage: Stage, figures: DeviceFigures, efficiency: Known<'ratio'>): Span<'voltage'> {
-  if (!isOnBus(stage)) return feedingVoltage(entry, stage, figures.input);
+  if (!isOnBus(stage)) {
+    const fed = feedingVoltage(entry, stage, figures.input);
+    // Full power over part of the input range only: the lowest input and the full power never meet, so neither corner is the worst one.
+    return entry.nameplate.totalAtInput.length === 0
+      ? fed
+      : { ...fed, lowest: missing('The power depends on the input voltage', ['the largest input current over the stated steps']) };
+  }
   const { bulk, input } = figures;
   const highest = isMissing(bulk.voltage) ? input.peak : bulk.voltage;
   return { highest, lowest: lowestBus(entry, stage, figures, efficiency) };
