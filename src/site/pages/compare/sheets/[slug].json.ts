@@ -3,11 +3,11 @@ import { readAcross } from '../../../data/across.ts';
 import { readManifest } from '../../../data/prepared-folder.ts';
 import { comparedSheet } from '../../../render/compared-sheet.ts';
 
-export function getStaticPaths(): { params: { slug: string } }[] {
+export function getStaticPaths(): { params: { slug: string }; cacheKey: string }[] {
   const across = readAcross();
   return readManifest()
     .sheets.filter(({ slug }) => across[slug] !== undefined)
-    .map(({ slug }) => ({ params: { slug } }));
+    .map(({ slug, digest }) => ({ params: { slug }, cacheKey: digest }));
 }
 
 /** One device for the comparison. */
