@@ -5,7 +5,21 @@ const CORE =
   'src/{units,values,standards,formulas,diagnostics,roles,stages,usb-pd,entry,sharing,derived,checks,tables,figures,corpus}/**/*.ts';
 
 export default tseslint.config(
-  { ignores: ['node_modules', 'dist', 'demo-site', '.cache', '.astro', 'bench/.work', 'bench/node_modules', 'bench/plain-astro', 'bench/plain-eleventy', 'public', '**/*.d.ts'] },
+  {
+    ignores: [
+      'node_modules',
+      'dist',
+      'demo-site',
+      '.cache',
+      '.astro',
+      'bench/.work',
+      'bench/node_modules',
+      'bench/plain-astro',
+      'bench/plain-eleventy',
+      'public',
+      '**/*.d.ts',
+    ],
+  },
   {
     files: ['**/*.ts'],
     extends: [...tseslint.configs.strictTypeChecked],
