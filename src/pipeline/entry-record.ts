@@ -4,7 +4,7 @@ import type { SheetTerms } from '../corpus/search-words-of-sheet.ts';
 import type { SheetFacts } from '../corpus/sheet-facts.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { Answer, Entry } from '../entry/entry.ts';
-import type { SheetSummary } from './prepared.ts';
+import type { SheetSummary } from '../corpus/prepared.ts';
 
 /** What is kept of one entry besides its sheet: enough to compare entries with each other without parsing any of them again. */
 export interface EntryRecord {

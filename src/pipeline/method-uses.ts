@@ -1,7 +1,7 @@
 import type { FormulaUse } from '../corpus/formula-uses.ts';
 import { ROWS_A_PAGE } from '../corpus/pages-of.ts';
 import type { EntryRecord } from './entry-record.ts';
-import type { SheetSummary } from './prepared.ts';
+import type { SheetSummary } from '../corpus/prepared.ts';
 
 /** The sheets that use one formula: how many there are, and what the newest of them compute with it. */
 export interface MethodUses {

@@ -6,8 +6,8 @@ import { DEVICE_COLUMNS } from '../corpus/open-data/device-columns.ts';
 import { deviceData } from '../corpus/open-data/device-data.ts';
 import { deviceJsonSchema } from '../corpus/open-data/device-schema.ts';
 import { PART_COLUMNS, partRows } from '../corpus/open-data/part-columns.ts';
-import type { PreparedSheet } from './prepared.ts';
-import type { Manifest } from './prepared.ts';
+import type { PreparedSheet } from '../corpus/prepared.ts';
+import type { Manifest } from '../corpus/prepared.ts';
 import { writeIfChanged } from './write-if-changed.ts';
 
 /** Folder in the prepared folder that holds the data for others under the paths that they have on the site. */

@@ -13,7 +13,7 @@ import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps, SplitFile } from './entry-steps.ts';
 import { partsFileOf, type PartsFile } from './parts-file.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
-import type { PreparedSheet } from './prepared.ts';
+import type { PreparedSheet } from '../corpus/prepared.ts';
 import type { EntryFile } from './scan-content.ts';
 import { statedMakers, statedParts } from './stated-texts.ts';
 import { sheetBytes, type SheetBytes } from './sheet-file.ts';

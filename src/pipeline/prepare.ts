@@ -15,7 +15,7 @@ import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { hasDeviceData, writeSiteData } from './open-data-files.ts';
 import { placeInFiles } from './place-in-files.ts';
 import { prepareMany, type EntryJob } from './prepare-many.ts';
-import type { Manifest, SheetSummary } from './prepared.ts';
+import type { Manifest, SheetSummary } from '../corpus/prepared.ts';
 import { hashBeside } from './read-beside.ts';
 import { lostAddresses } from './published-addresses.ts';
 import { readSettings } from './read-settings.ts';

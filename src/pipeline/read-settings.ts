@@ -4,7 +4,7 @@ import { isMap, isScalar, LineCounter, parseDocument, type Pair, type YAMLMap } 
 import { didYouMean } from '../markdown/nearest-name.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { pipelineFinding, type FileFinding, type PipelineRuleId } from './pipeline-rule.ts';
-import type { SiteSettings } from './prepared.ts';
+import type { SiteSettings } from '../corpus/prepared.ts';
 import { readText } from './read-text.ts';
 
 /** Name of the settings file in the content folder. */

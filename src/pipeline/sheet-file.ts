@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { deserialize, serialize } from 'node:v8';
-import type { PreparedSheet } from './prepared.ts';
+import type { PreparedSheet } from '../corpus/prepared.ts';
 import { writeIfChanged } from './write-if-changed.ts';
 
 const ENDING = '.sheet';

@@ -3,7 +3,7 @@ import type { Entry, Part } from '../entry/entry.ts';
 import { portLayout } from '../sharing/port-layout.ts';
 import { isMissing, type Known } from '../values/value.ts';
 import type { Verdict } from '../derived/derived.ts';
-import type { PreparedSheet, SheetSummary } from './prepared.ts';
+import type { PreparedSheet, SheetSummary } from '../corpus/prepared.ts';
 
 /** What lists need of a sheet. */
 export function summaryOf({ entry, derived, digest }: Pick<PreparedSheet, 'entry' | 'derived' | 'digest'>): SheetSummary {

@@ -66,7 +66,7 @@ export const FIELD_CASES: readonly FieldCase[] = [
     ['tests/reference-designs/sharing-policies.test.ts', '37.5'],
   ),
   covered('P18', 'a new plug interrupts the others, or nobody tested it', [
-    'tests/site/share-answers.test.ts',
+    'tests/render/share-answers.test.ts',
     'interrupted when a device is added: not tested.',
   ]),
   covered('P19', 'order of a source’s offers', ['tests/usb-pd/judge-offers.test.ts', "'9V3A, 5V3A', 'first-offer', '5 V must be first'"]),
@@ -168,7 +168,7 @@ export const FIELD_CASES: readonly FieldCase[] = [
     'W23',
     'one bad entry among fifty',
     ['tests/pipeline/prepare.test.ts', 'one broken entry among fifty'],
-    ['tests/site/render.test.ts', 'make a page of their own for an entry that cannot be shown'],
+    ['tests/render/render.test.ts', 'make a page of their own for an entry that cannot be shown'],
   ),
   covered(
     'W25',
@@ -178,9 +178,9 @@ export const FIELD_CASES: readonly FieldCase[] = [
   ),
   covered('W26', 'a bar inside a table cell', [PROSE, 'a row with more cells than its heading is an error']),
 
-  covered('Q01', 'which port for the laptop', ['tests/site/plug-rows.test.ts', 'sends one device to the port with the most power alone']),
+  covered('Q01', 'which port for the laptop', ['tests/render/plug-rows.test.ts', 'sends one device to the port with the most power alone']),
   covered('Q02', 'what changes when a phone is added', [
-    'tests/site/share-answers.test.ts',
+    'tests/render/share-answers.test.ts',
     'the largest fall, and that nobody tested the interruption',
   ]),
   later('Q03', 'listed, measured and sustained apart', 'measurements', 'sustained power needs logs over time'),
@@ -223,6 +223,6 @@ export const FIELD_CASES: readonly FieldCase[] = [
     'C15',
     'a look inside is no test',
     [BUILT, 'carries its caution on every teardown'],
-    ['src/site/render/caution-box.ts', 'A look inside is not a safety test'],
+    ['src/render/caution-box.ts', 'A look inside is not a safety test'],
   ),
 ];

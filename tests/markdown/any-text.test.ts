@@ -137,7 +137,7 @@ describe('whatever an author writes', () => {
         const ids = [...html.matchAll(/<[^>]*\sid="([^"]*)"/g)].map((match) => match[1]);
         expect(ids.filter((id, at) => ids.indexOf(id) !== at && !/^note-/.test(id ?? ''))).toEqual([]);
         expect(html).not.toContain('<h1');
-        const pieces = placeProse(html, '/');
+        const pieces = placeProse(html);
         expect(pieces.filter((piece) => piece.kind === 'table').map((piece) => piece.id)).toEqual(placed);
       }),
       SEED,

@@ -154,7 +154,7 @@ describe('directives', () => {
       expect(html).toContain('<div data-table="port-share"></div>');
       expect(placed).toEqual(['port-share']);
       expect(findings).toEqual([]);
-      expect(placeProse(html, '/').map((piece) => piece.kind)).toEqual(['html', 'table', 'html']);
+      expect(placeProse(html).map((piece) => piece.kind)).toEqual(['html', 'table', 'html']);
     }
   });
 
@@ -257,17 +257,6 @@ describe('links', () => {
 
   test('a fragment, another host and an address for mail are no links of this site', () => {
     expect(prose('[a](#x) [b](https://example.org/) [c](mailto:a@example.org) <https://example.org>').links).toEqual([]);
-  });
-
-  test.each(['/', '/sub/', '/sub'])('base path %s', (base) => {
-    const { html } = prose('[a](/methods/x/) [b](../y/#z) [c](#d) [e](https://example.org/) `<a href="/no/">`\n\n::table{ports}\n\n[f](/)');
-    const placed = placeProse(html, base)
-      .map((piece) => (piece.kind === 'html' ? piece.html : piece.id))
-      .join('');
-    const root = base === '/' ? '/' : '/sub/';
-    const hrefs = [...placed.matchAll(/<a href="([^"]*)"/g)].map((match) => match[1]);
-    expect(hrefs).toEqual([`${root}methods/x/`, `${root}teardowns/y/#z`, '#d', 'https://example.org/', root]);
-    expect(placed).toContain('&#x3C;a href="/no/">');
   });
 });
 

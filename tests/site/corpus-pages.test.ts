@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { partAddress } from '../../src/corpus/address.ts';
 import { FORMULAS } from '../../src/formulas/index.ts';
 import { allRules } from '../../src/pipeline/all-rules.ts';
-import type { Manifest } from '../../src/pipeline/prepared.ts';
+import type { Manifest } from '../../src/corpus/prepared.ts';
 import { buildSmallSite, pageSource, type BuiltSite } from './built-site.ts';
 
 const TEARDOWNS = [

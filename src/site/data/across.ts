@@ -5,10 +5,10 @@ import { searchIndex, type SearchDocument, type SearchIndex } from '../../corpus
 import { searchTerms } from '../../corpus/search-terms.ts';
 import { FORMULAS } from '../../formulas/index.ts';
 import type { AcrossFacts } from '../../pipeline/entry-record.ts';
-import type { Manifest } from '../../pipeline/prepared.ts';
+import type { Manifest } from '../../corpus/prepared.ts';
 import { corpusOf } from './corpus-of-site.ts';
 import { familySentence } from '../../corpus/family-sentence.ts';
-import { roleWords } from './role-words.ts';
+import { roleWords } from '../../render/role-words.ts';
 
 let held: { readonly stamp: string; readonly across: Readonly<Record<string, AcrossFacts>> } | null = null;
 

@@ -2,7 +2,7 @@ import { formerAddressPages } from '../../corpus/former-address-pages.ts';
 import { makerUses, type MakerPage } from '../../corpus/maker-uses.ts';
 import { partUses, type PartPage } from '../../corpus/part-uses.ts';
 import { topologyFamilies, type TopologyFamily } from '../../corpus/topology-families.ts';
-import type { Manifest } from '../../pipeline/prepared.ts';
+import type { Manifest } from '../../corpus/prepared.ts';
 
 /** What the corpus says about all sheets of one manifest. */
 export interface SiteCorpus {

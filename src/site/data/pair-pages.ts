@@ -1,6 +1,6 @@
 import { nearestPairs } from '../../corpus/nearest-pairs.ts';
-import type { Manifest, SheetSummary } from '../../pipeline/prepared.ts';
-import { comparedSheet, type ComparedSheet } from '../render/compared-sheet.ts';
+import type { Manifest, SheetSummary } from '../../corpus/prepared.ts';
+import { comparedSheet, type ComparedSheet } from '../../render/compared-sheet.ts';
 import { readAcross } from './across.ts';
 
 /** One page with two neighbours of a family side by side. */

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { readSheetFile } from '../../pipeline/sheet-file.ts';
-import type { Manifest, PreparedSheet } from '../../pipeline/prepared.ts';
+import type { Manifest, PreparedSheet } from '../../corpus/prepared.ts';
 
 let held: { readonly stamp: string; readonly manifest: Manifest } | null = null;
 

@@ -2,7 +2,7 @@ import type { APIRoute } from 'astro';
 import { newestFirst } from '../../corpus/newest-first.ts';
 import { readManifest, readSheet } from '../data/prepared-folder.ts';
 import { href } from '../href.ts';
-import { atomFeed, FEED_LENGTH } from '../render/feed.ts';
+import { atomFeed, FEED_LENGTH } from '../../render/feed.ts';
 
 /** A feed needs absolute addresses: there is none while the address of the site is not known. */
 export function getStaticPaths(): { params: { feed: string } }[] {

@@ -1,11 +1,12 @@
 import { comparedSlugs, MOST_COMPARED } from '../../corpus/comparison-address.ts';
+import { based } from '../href.ts';
 import { COMPARISON_GROUPS } from '../../corpus/comparison-row.ts';
 import { sortRows } from '../../corpus/find-sheets.ts';
 import type { FinderRow } from '../../corpus/finder-row.ts';
 import { unpackFinder, type PackedFinder } from '../../corpus/pack-finder.ts';
 import { escapeText } from '../../figures/markup.ts';
-import type { ComparedSheet } from '../render/compared-sheet.ts';
-import { comparisonMarkup, letterOf } from '../render/comparison.ts';
+import type { ComparedSheet } from '../../render/compared-sheet.ts';
+import { comparisonMarkup, letterOf } from '../../render/comparison.ts';
 
 /** Reads the choice from the address, fetches its sheets, and lets the form of the page change it. */
 export async function startComparison(): Promise<void> {
@@ -64,7 +65,7 @@ async function runComparison(box: HTMLElement, rows: readonly FinderRow[]): Prom
       ' ',
     );
     remarks.length = 0;
-    result.innerHTML = enough ? comparisonMarkup(sheets, rows, { onlyDiffering: only.checked, hidden }) : '';
+    result.innerHTML = enough ? based(comparisonMarkup(sheets, rows, { onlyDiffering: only.checked, hidden })) : '';
     const title = part('title');
     if (title !== null) title.textContent = enough ? sheets.map((sheet) => sheet.name).join(', ') : 'Compare';
     for (const name of ['foot', 'choice']) {

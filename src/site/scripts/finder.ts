@@ -1,4 +1,5 @@
 import { findSheets } from '../../corpus/find-sheets.ts';
+import { based } from '../href.ts';
 import {
   CHOICE_GROUPS,
   finderAddress,
@@ -11,8 +12,8 @@ import {
 import type { FinderRegister } from '../../corpus/finder-row.ts';
 import { columnWords, querySentence } from '../../corpus/finder-words.ts';
 import { unpackFinder, type PackedFinder } from '../../corpus/pack-finder.ts';
-import { scatterOf } from '../render/finder-scatter-of.ts';
-import { finderTable } from '../render/finder-table.ts';
+import { scatterOf } from '../../render/finder-scatter-of.ts';
+import { finderTable } from '../../render/finder-table.ts';
 import { bindColumns } from './finder-columns.ts';
 import { bindRange, type RangeControl } from './range-control.ts';
 
@@ -82,7 +83,9 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
     region.innerHTML =
       found.length === 0
         ? `<p class="nothing">No device fulfils all of this. ${loosest(register, query)}</p>`
-        : finderTable(found.slice(0, shown), { sort: query.sort, columns: query.columns, currency: register.currency, densest, chosen });
+        : based(
+            finderTable(found.slice(0, shown), { sort: query.sort, columns: query.columns, currency: register.currency, densest, chosen }),
+          );
     more(found.length);
     for (const control of controls) control.show(query.ranges[control.column]);
     showChoices(form, query);

@@ -1,7 +1,7 @@
 import type { APIRoute } from 'astro';
 import { readAcross } from '../../../data/across.ts';
 import { readManifest } from '../../../data/prepared-folder.ts';
-import { comparedSheet } from '../../../render/compared-sheet.ts';
+import { comparedSheet } from '../../../../render/compared-sheet.ts';
 
 export function getStaticPaths(): { params: { slug: string }; cacheKey: string }[] {
   const across = readAcross();

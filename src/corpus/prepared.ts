@@ -1,0 +1,96 @@
+import type { Diagnostic } from '../diagnostics/finding.ts';
+import type { Entry } from '../entry/entry.ts';
+import type { Derived } from '../derived/derived.ts';
+import type { PartFacts } from './part-facts/part-facts.ts';
+import type { SheetTraits } from './sheet-traits.ts';
+import type { Table } from '../tables/table.ts';
+
+/** One teardown ready for its page; written as `sheets/<slug>.sheet` in the prepared folder (see `sheet-file.ts`). */
+export interface PreparedSheet {
+  readonly entry: Entry;
+  readonly derived: Derived;
+  /** Those that the page has no figure for, and those that the author placed; any other is built from entry and derived values. */
+  readonly tables: readonly Table[];
+  /** Ids of the tables that the author placed in the prose; the page leaves them out of its own order. */
+  readonly placed: readonly string[];
+  /** Sanitised HTML of the prose: links rooted, without the base path; tables as `<div data-table="…">`. `placeProse(html)` cuts it for the page. */
+  readonly html: string;
+  readonly headings: readonly { readonly depth: number; readonly id: string; readonly text: string }[];
+  readonly diagnostics: readonly Diagnostic[];
+  /** Changes whenever anything that the page shows changes. */
+  readonly digest: string;
+}
+
+/** One row of the manifest: what lists need of a teardown, and nothing more. */
+export interface SheetSummary {
+  readonly slug: string;
+  readonly number: string | null;
+  readonly revision: string;
+  readonly maker: string;
+  readonly name: string;
+  readonly title: string;
+  readonly summary: string | null;
+  readonly kind: Entry['device']['kind'];
+  /** Drafts are in the manifest in `dev` only. */
+  readonly status: Entry['status'];
+  /** ISO date; empty for a draft that has none yet. */
+  readonly published: string;
+  readonly ports: readonly { readonly id: string; readonly connector: string }[];
+  /** Whether enough is known of its port shares for a page of the planner. */
+  readonly hasPlanner: boolean;
+  /** Edges in millimetres: length, width, height. */
+  readonly outline: readonly [number, number, number] | null;
+  readonly ratedWatts: number | null;
+  readonly densityWPerCm3: number | null;
+  /** Bulk capacitance, null where there is none or it is not known. */
+  readonly bulkMicrofarads: number | null;
+  readonly topology: string;
+  readonly family: string;
+  readonly glyphs: readonly string[];
+  readonly over: number;
+  readonly straddles: number;
+  readonly withheld: number;
+  readonly within: number;
+  readonly partsIdentified: number;
+  readonly parts: readonly {
+    readonly maker: string | null;
+    readonly number: string;
+    readonly role: string;
+    readonly stage: string;
+    readonly references: readonly string[];
+    readonly rating: string | null;
+  }[];
+  /** Everybody named as maker of a part, whether the part has a number or not. */
+  readonly partMakers: readonly string[];
+  readonly corrections: readonly Entry['corrections'][number][];
+  readonly formerAddresses: readonly string[];
+  /** What it is compared with other sheets by. */
+  readonly traits: SheetTraits;
+  readonly digest: string;
+}
+
+/** Settings of the site, from `site.yaml`. */
+export interface SiteSettings {
+  readonly name: string;
+  readonly author: string;
+  readonly description: string;
+  /** Absolute address of the published site, for feeds and canonical links; null while unknown. */
+  readonly address: string | null;
+  readonly numberPrefix: string;
+  readonly licence: string | null;
+  readonly language: string;
+}
+
+/** What the site reads: `manifest.json` in the prepared folder. Published entries only; in `dev` broken ones are listed too. */
+export interface Manifest {
+  readonly site: SiteSettings;
+  readonly sheets: readonly SheetSummary[];
+  /** Entries that have errors; only filled in `dev`. */
+  readonly broken: readonly { readonly slug: string; readonly file: string; readonly diagnostics: readonly Diagnostic[] }[];
+  /** Findings that only show beside other sheets, by the address of the sheet that each belongs to. */
+  readonly findingsAcross: Readonly<Record<string, readonly Diagnostic[]>>;
+  /** Fact sheets of parts that the sheets name. */
+  readonly partFacts: readonly PartFacts[];
+  /** Hash over all summaries. */
+  readonly digest: string;
+}

@@ -1,0 +1,47 @@
+import { escapeText } from '../figures/markup.ts';
+import { scrollRegion } from './scroll-region.ts';
+import type { Claim, Entry, MeasuredPoint } from '../entry/entry.ts';
+import { sentenceCase } from './words.ts';
+
+/** Measured figures with their conditions, then what the maker or a document states; empty where there is neither. */
+export function measurementsView(entry: Entry): string {
+  const measured = entry.measurements.length === 0 ? '' : measuredTable(entry.measurements);
+  const claimed = entry.claims.length === 0 ? '' : claimsTable(entry.claims);
+  return `${measured}${claimed}`;
+}
+
+function measuredTable(points: readonly MeasuredPoint[]): string {
+  const withHow = points.some((point) => methodOf(point) !== '');
+  const rows = points.map(
+    (point) =>
+      `<tr><th scope="row">${escapeText(sentenceCase(point.subject))}${point.place === null ? '' : `<span class="kind">${escapeText(point.place)}</span>`}</th>` +
+      `<td class="n">${escapeText(point.value.quantity.written)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${escapeText(methodOf(point))}</td>` : ''}</tr>`,
+  );
+  return scrollRegion(
+    'Measurements',
+    `<table><caption class="vh">Measurements with their conditions.</caption><thead><tr><th scope="col">Measured</th><th scope="col" class="n">Value</th><th scope="col">Conditions</th>${withHow ? '<th scope="col">How</th>' : ''}</tr></thead><tbody>${rows.join('')}</tbody></table>`,
+  );
+}
+
+/** "line 230 V, load 100 %". */
+function conditions(point: MeasuredPoint): string {
+  return Object.entries(point.conditions)
+    .map(([key, value]) => `${key} ${value}`)
+    .join(', ');
+}
+
+function methodOf(point: MeasuredPoint): string {
+  return [point.value.evidence === 'measured' ? null : point.value.evidence, point.instrument, point.method, point.note]
+    .filter((piece) => piece !== null)
+    .join('; ');
+}
+
+function claimsTable(claims: readonly Claim[]): string {
+  const rows = claims.map((claim) => {
+    const where = [claim.line, claim.output, claim.load, claim.port, claim.basis, claim.where, claim.note]
+      .filter((piece) => piece !== null)
+      .join(', ');
+    return `<tr><th scope="row">${escapeText(sentenceCase(claim.of))}</th><td class="n wrap">${escapeText(claim.written)}</td><td class="soft">${escapeText(where)}</td></tr>`;
+  });
+  return `<table class="claims"><caption><b>Stated by the maker.</b> Taken down, not measured here.</caption><thead><tr><th scope="col">Stated</th><th scope="col" class="n">Value</th><th scope="col">Where and when</th></tr></thead><tbody>${rows.join('')}</tbody></table>`;
+}

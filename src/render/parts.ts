@@ -1,0 +1,113 @@
+import { escapeText } from '../figures/markup.ts';
+import { scrollRegion } from './scroll-region.ts';
+import { mark } from '../figures/mark.ts';
+import { stageGlyph } from '../figures/stage-glyph.ts';
+import { makerAddress, partAddress } from '../corpus/address.ts';
+import { stageOf } from '../stages/index.ts';
+import type { Derived, StressRow } from '../derived/derived.ts';
+import type { Entry, Part, Stage } from '../entry/entry.ts';
+import { isMissing } from '../values/value.ts';
+import { fixedNumber } from './quantity.ts';
+import { partAnchor, referenceList } from './references.ts';
+import { roleName, worstStress } from './stress.ts';
+import { counted, sentenceCase } from './words.ts';
+
+/** A stage and its parts; parts of no stage come last. */
+interface PartGroup {
+  readonly title: string;
+  readonly glyph: string | null;
+  readonly parts: readonly Part[];
+}
+
+const COLUMNS = ['Ref.', 'Role', 'Rating', 'Maker', 'Part number', 'Evidence'] as const;
+
+/** Identified parts grouped by stage in the order power flows, with their worst stress ratio at the end. */
+export function partsView(entry: Entry, derived: Derived): string {
+  const heads = COLUMNS.map((head) => `<th scope="col">${head}</th>`).join('');
+  const bodies = partGroups(entry).map((group) => groupRows(group, derived.stress));
+  return scrollRegion(
+    'Parts by stage',
+    '<table class="parts"><caption class="vh">Parts by stage, in the order power flows.</caption>' +
+      `<thead><tr>${heads}<th scope="col" class="n">Stress ratio</th></tr></thead>${bodies.join('')}</table>`,
+  );
+}
+
+/** How many parts were identified, and how many of them by their number. */
+export function partsSentence(entry: Entry): string {
+  const pieces = entry.parts.reduce((sum, part) => sum + part.references.length, 0);
+  const numbered = entry.parts.reduce((sum, part) => sum + (part.number === null ? 0 : part.references.length), 0);
+  return `${counted(pieces, 'identified part')} in the order power flows, ${numbered === 0 ? 'none' : numbered} of them with a part number.`;
+}
+
+function partGroups(entry: Entry): readonly PartGroup[] {
+  const ids = new Set(entry.stages.map((stage) => stage.id));
+  const groups = entry.stages.map((stage) => ({
+    title: stageTitle(stage),
+    glyph: stage.kind,
+    parts: entry.parts.filter((part) => part.stage === stage.id),
+  }));
+  const others = [...new Set(entry.parts.map((part) => part.stage).filter((id) => !ids.has(id)))];
+  const rest = others.map((id) => ({ title: sentenceCase(id), glyph: null, parts: entry.parts.filter((part) => part.stage === id) }));
+  return [...groups, ...rest].filter((group) => group.parts.length > 0);
+}
+
+/** "Buck, C3 · A1": the trade name, then what it feeds or its mode. */
+function stageTitle(stage: Stage): string {
+  const name = sentenceCase(stageOf(stage.kind)?.name ?? stage.kind);
+  return stage.feeds.length > 0 ? `${name}, ${stage.feeds.join(' · ')}` : stage.mode === null ? name : `${name}, ${stage.mode}`;
+}
+
+function groupRows(group: PartGroup, stress: readonly StressRow[]): string {
+  const count = group.parts.reduce((sum, part) => sum + part.references.length, 0);
+  const glyph = group.glyph === null ? '' : stageGlyph(group.glyph);
+  const head = `<tr class="grp"><th colspan="${COLUMNS.length + 1}" scope="rowgroup"><span>${glyph}<b>${escapeText(group.title)}</b> ${counted(count, 'part')}</span></th></tr>`;
+  return `<tbody>${head}${group.parts.map((part) => partRow(part, stress)).join('')}</tbody>`;
+}
+
+function partRow(part: Part, stress: readonly StressRow[]): string {
+  const [first = '', ...others] = part.references;
+  const anchors = others.map((reference) => `<span id="${partAnchor(reference)}"></span>`).join('');
+  const note = part.note === null ? '' : `<span class="pnote">${escapeText(part.note)}</span>`;
+  const fed =
+    part.fromFactSheet === undefined
+      ? ''
+      : `<span class="pnote">${escapeText(part.fromFactSheet.join(', '))} from the part’s fact sheet</span>`;
+  return (
+    `<tr${first === '' ? '' : ` id="${partAnchor(first)}"`}><th scope="row" class="ref">${anchors}${part.references.length === 0 ? '–' : escapeText(referenceList(part.references))}</th>` +
+    `<td>${escapeText(roleName(part.role))}${note}${fed}</td><td class="m1">${ratingWords(part)}</td>${makerCell(part)}${numberCell(part)}` +
+    `<td class="soft">${part.fitting === 'fitted' ? part.evidence : `<b>${part.fitting}</b>`}</td><td class="n">${ratioCell(part, stress)}</td></tr>`
+  );
+}
+
+function ratingWords(part: Part): string {
+  const pieces = [part.rating?.written, part.technology, part.package].filter(
+    (piece): piece is string => piece !== null && piece !== undefined && piece !== '',
+  );
+  const arrangement = part.arrangement === 'single' ? '' : ` in ${part.arrangement}`;
+  const rating = part.rating === null ? '' : escapeText(part.rating.written);
+  const rest = pieces.slice(part.rating === null ? 0 : 1).filter((piece) => part.rating?.written.includes(piece) !== true);
+  if (pieces.length === 0) return '<span class="faded">–</span>';
+  return `${rating}${arrangement}${rest.length === 0 ? '' : `<span class="faded">${rating === '' ? '' : ', '}${escapeText(rest.join(', '))}</span>`}`;
+}
+
+function makerCell(part: Part): string {
+  if (part.maker === null) return part.fitting === 'fitted' ? '<td class="faded">not marked</td>' : '<td></td>';
+  return `<td><a href="/makers/${makerAddress(part.maker)}/">${escapeText(part.maker)}</a></td>`;
+}
+
+function numberCell(part: Part): string {
+  if (part.number !== null) return `<td class="m1"><a href="/parts/${partAddress(part.number)}/">${escapeText(part.number)}</a></td>`;
+  return part.marking === null ? '<td></td>' : `<td class="m1 soft">“${escapeText(part.marking)}”</td>`;
+}
+
+function ratioCell(part: Part, stress: readonly StressRow[]): string {
+  const worst = worstStress(stress, part.references);
+  if (worst === null) return '';
+  const { row, index } = worst;
+  const sign = row.verdict === 'within' ? '' : `${mark(row.verdict)}<span class="vh">${row.verdict} </span>`;
+  const words = isMissing(row.ratio) ? 'withheld' : fixedNumber(row.ratio.nominal, 2);
+  // Above 1.00 within its limit: without the limit it would read as a part beyond its rating.
+  const limit =
+    !isMissing(row.ratio) && row.limit !== null && row.limit > 1 ? `<span class="soft"> of ${fixedNumber(row.limit, 2)}</span>` : '';
+  return `<a class="mk ${row.verdict}" href="#stress-${index + 1}">${sign}${words}${limit}</a>`;
+}

@@ -1,0 +1,52 @@
+import type { Entry } from '../entry/entry.ts';
+import { escapeText } from '../figures/markup.ts';
+import { miniFront } from '../figures/mini-front.ts';
+import { devicesToAddress } from '../sharing/device-address.ts';
+import type { Device } from '../sharing/device-need.ts';
+import { otherWays, planLines, planningNotes, planSentence } from '../sharing/plan-words.ts';
+import { planDevices } from '../sharing/planner.ts';
+import { portLayout, type PortLayout } from '../sharing/port-layout.ts';
+import type { ShareMatrix } from '../sharing/share-matrix.ts';
+import { USUAL_SETS } from '../sharing/usual-sets.ts';
+
+/** Address of a teardown's planner. */
+export function plannerAddress(slug: string): string {
+  return `/teardowns/${slug}/planner/`;
+}
+
+/** The sentence under "What to plug where" that leads to the planner; empty where there is none. */
+export function plannerLink(entry: Entry, matrix: ShareMatrix): string {
+  if (portLayout(entry, matrix) === null) return '';
+  return `<p class="note under">Other devices, other needs: <a href="${escapeText(plannerAddress(entry.slug))}">open the planner</a>.</p>`;
+}
+
+/** Usual devices and where each goes, for readers without script and for a first look. */
+export function usualSetList(layout: PortLayout, address: string): string {
+  return `<ul class="usual">${USUAL_SETS.filter((devices) => devices.length <= layout.ports.length)
+    .map((devices) => usualSet(layout, devices, address))
+    .join('')}</ul>`;
+}
+
+function usualSet(layout: PortLayout, devices: readonly Device[], address: string): string {
+  const planning = planDevices(layout, devices);
+  const [plan] = planning.best;
+  const names = devices.map(({ name }) => escapeText(name)).join(' · ');
+  const link = `<a href="${escapeText(`${address}?devices=${devicesToAddress(devices)}`)}">${names}</a>`;
+  const notes = planningNotes(planning, devices)
+    .map((note) => `<p class="remark">${escapeText(note)}</p>`)
+    .join('');
+  if (plan === undefined) return `<li><h3>${link}</h3><div class="usual-plan">${notes}</div></li>`;
+  const lines = planLines(plan, devices).map(
+    ({ device, port, power, isMet, need, remark }) =>
+      `<li><b class="mono">${escapeText(port)}</b><span>${escapeText(device)}</span><span class="q">${escapeText(power)}</span><span class="remark">${isMet ? '' : `<b>not met</b>, of ${escapeText(need)}. `}${escapeText(remark)}</span></li>`,
+  );
+  const others = otherWays(planning.best);
+  const equal =
+    others.length === 0
+      ? ''
+      : `<p class="remark">Equal: ${escapeText(others.slice(0, 3).join('; '))}${others.length > 3 ? ` and ${others.length - 3} more` : ''}.</p>`;
+  return (
+    `<li><h3>${link}</h3><span class="front">${miniFront(layout.ports, plan.row.ports)}</span>` +
+    `<div class="usual-plan"><ul class="plan-lines">${lines.join('')}</ul><p class="note">${escapeText(planSentence(plan))}</p>${equal}${notes}</div></li>`
+  );
+}

@@ -1,0 +1,57 @@
+import type { Diagnostic } from '../diagnostics/finding.ts';
+import { escapeText } from '../figures/markup.ts';
+import type { PreparedSheet } from '../corpus/prepared.ts';
+import { correctionList, findingList, findingsSentence } from './findings.ts';
+import { workingView } from './working.ts';
+import type { SheetZone } from './sheet-zone.ts';
+
+/**
+ * What stands at the end of every sheet: findings with answers, corrections, how values were computed, sources. `across` are the findings
+ * that only show beside other sheets.
+ */
+export function recordZones(sheet: PreparedSheet, across: readonly Diagnostic[] = []): readonly (SheetZone | null)[] {
+  const { entry, derived } = sheet;
+  const diagnostics = gravestFirst([...sheet.diagnostics, ...across]);
+  const named = Object.keys(derived.named).length;
+  return [
+    {
+      title: 'Findings',
+      layout: 'full',
+      side: escapeText(findingsSentence(diagnostics)),
+      matter: diagnostics.length === 0 ? '' : findingList(diagnostics),
+    },
+    {
+      title: 'Corrections',
+      layout: 'side',
+      side: `<p>Changes to a published number are listed for good.</p>`,
+      matter: correctionList(entry.corrections, entry.published),
+    },
+    named === 0
+      ? null
+      : {
+          title: 'How it was computed',
+          layout: 'full',
+          side: `Each computed value with its formula, what went in and how that is known. Formulas have their own pages under <a href="/methods/">Methods</a>.`,
+          matter: workingView(entry, derived),
+        },
+    entry.sources.length === 0
+      ? null
+      : { title: 'Sources', layout: 'side', side: '<p>What the author read for this sheet.</p>', matter: sourceList(sheet) },
+  ];
+}
+
+const GRAVITY: Readonly<Record<Diagnostic['severity'], number>> = { error: 0, warning: 1, note: 2 };
+
+/** Errors, warnings, notes; within each as they stand in the entry. */
+function gravestFirst(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
+  return [...diagnostics].sort((one, other) => GRAVITY[one.severity] - GRAVITY[other.severity]);
+}
+
+function sourceList({ entry }: PreparedSheet): string {
+  const items = entry.sources.map(({ title, url, note }) => {
+    const words =
+      url !== null && /^https?:\/\//.test(url) ? `<a href="${escapeText(url)}" rel="noopener">${escapeText(title)}</a>` : escapeText(title);
+    return `<li>${words}${note === null ? '' : ` <span class="soft">${escapeText(note)}</span>`}</li>`;
+  });
+  return `<ul class="lines">${items.join('')}</ul>`;
+}

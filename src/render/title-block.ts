@@ -1,0 +1,161 @@
+import type { SheetRank } from '../corpus/sheet-ranks.ts';
+import { escapeText } from '../figures/markup.ts';
+import { stageOf } from '../stages/index.ts';
+import type { PreparedSheet, SiteSettings } from '../corpus/prepared.ts';
+import type { Entry } from '../entry/entry.ts';
+import { tellingEfficiency } from '../derived/telling-efficiency.ts';
+import { isMissing, type Known } from '../values/value.ts';
+import { quantity, type Showing } from './quantity.ts';
+import { workingAnchor } from './references.ts';
+import { counted, sentence } from './words.ts';
+import { ordinal } from './ordinal.ts';
+
+/** One field: label above value. `span` of six sub-columns; `size` large for the two figures that matter most. */
+interface Field {
+  readonly label: string;
+  readonly html: string;
+  readonly span: 2 | 3 | 6 | 'number' | 'revision' | 'date' | 'author';
+  readonly size?: 'large';
+  readonly rule?: true;
+  /** Takes the whole width on a phone. */
+  readonly last?: true;
+}
+
+/** The title block of a teardown: what an engineer looks for first, always in the same place. */
+export function titleBlock(sheet: PreparedSheet, site: SiteSettings, rank: SheetRank | null): string {
+  const { entry } = sheet;
+  const fields = [...deviceFields(sheet), ...sizeFields(sheet), ...measuredFields(sheet, rank), ...issueFields(sheet, site)];
+  return (
+    `<div class="tb"><div class="tb-name"><p class="label">Teardown</p><h1>${escapeText(deviceName(entry))}</h1>` +
+    `<p class="about">${escapeText(aboutLine(entry))}</p></div><dl>${fields.map(fieldHtml).join('')}</dl></div>`
+  );
+}
+
+/** Maker and name, the name by which a reader knows the device. */
+export function deviceName(entry: Entry): string {
+  return entry.device.name.startsWith(entry.device.maker) ? entry.device.name : `${entry.device.maker} ${entry.device.name}`;
+}
+
+function fieldHtml(field: Field): string {
+  const classes = `f-${field.span}${field.size === 'large' ? ' large' : ''}${field.rule === true ? ' rule' : ''}${field.last === true ? ' last' : ''}`;
+  return `<div class="${classes}"><dt>${escapeText(field.label)}</dt><dd>${field.html}</dd></div>`;
+}
+
+function aboutLine(entry: Entry): string {
+  const { device, sample } = entry;
+  const pieces = [
+    `${outputPortCount(entry) === 0 ? '' : `${counted(outputPortCount(entry), 'port')}, `}${device.kind}`,
+    ...(device.model === null ? [] : [`model ${device.model}`]),
+    ...(device.released === null ? [] : [`released ${device.released}`]),
+    ...(sample.obtained === null ? [] : [sample.obtained]),
+    ...(sample.firmware === null || sample.firmware === 'unknown' ? [] : [`firmware ${sample.firmware}`]),
+  ];
+  const text = pieces.join(', ');
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+function outputPortCount(entry: Entry): number {
+  return entry.ports.filter((port) => port.direction !== 'input').length;
+}
+
+function deviceFields(sheet: PreparedSheet): readonly Field[] {
+  const { entry, derived } = sheet;
+  const input = entry.nameplate.inputs.map((line) => line.written).join(' · ');
+  const bank = entry.device.kind === 'power bank';
+  const capacity = entry.nameplate.capacity;
+  const cells = [capacity?.charge, capacity?.energy]
+    .flatMap((fact) => (fact === null || fact === undefined ? [] : [fact.quantity.written]))
+    .join(' · ');
+  const supply: Field = bank
+    ? { label: 'Printed capacity', html: textOr(cells, 'not printed'), span: 3 }
+    : { label: 'Rated input', html: textOr(input, 'not marked'), span: 3 };
+  const ports = outputPortCount(entry);
+  const rated = isMissing(derived.ratedPower)
+    ? missing(derived.ratedPower)
+    : `${shown(derived.ratedPower, {})}<span class="q">${ports > 1 ? ` in total, ${counted(ports, 'port')}` : ''}</span>`;
+  const family = `<a href="/topologies/${derived.family}/">${escapeText(derived.topology)}</a>`;
+  return [
+    supply,
+    { label: 'Rated output', html: rated, span: 3 },
+    { label: 'Topology', html: derived.topology === '' ? dash('not known') : family, span: 6 },
+  ];
+}
+
+function sizeFields({ entry, derived }: PreparedSheet): readonly Field[] {
+  const { size } = derived;
+  const written = entry.body.size?.size.written ?? '';
+  const mass = derived.named['mass'];
+  const massHtml =
+    entry.body.mass === null
+      ? dash('not known, measure next')
+      : mass !== undefined && !isMissing(mass)
+        ? shown(mass, {})
+        : `<span class="q">${escapeText(entry.body.mass.quantity.written)}</span>`;
+  return [
+    { label: 'Size', html: textOr(written.replace(/\s*±.*$/, ''), 'not known, measure next'), span: 2 },
+    { label: 'Volume', html: shown(size.volume, { unit: 'cm³' }, 'volume'), span: 2 },
+    { label: 'Mass', html: massHtml, span: 2 },
+    { label: 'Power density', html: shown(size.density, { unit: 'W/cm³' }, 'density'), span: 2, size: 'large' },
+    { label: 'in inches', html: shown(size.density, { unit: 'W/in³' }, 'density'), span: 2 },
+    { label: 'by mass', html: shown(size.specificPower, { unit: 'W/kg' }, 'specific-power'), span: 2 },
+  ];
+}
+
+function measuredFields({ entry }: PreparedSheet, rank: SheetRank | null): readonly Field[] {
+  const standby = entry.measurements.find((point) => point.subject === 'standby');
+  const best = tellingEfficiency(entry.efficiency);
+  const line = best?.line?.quantity.written;
+  const label = `${best?.statistic === 'average' ? 'Mean efficiency' : 'Efficiency'}${line === undefined ? '' : `, ${line}`}`;
+  const at = standby?.conditions['line'];
+  return [
+    {
+      label,
+      html:
+        textOr(best?.efficiency?.quantity.written ?? '', 'not measured') +
+        (best?.statistic === 'point' ? '<span class="small soft">at highest load</span>' : ''),
+      span: 2,
+      size: 'large',
+    },
+    { label: `Standby${at === undefined ? '' : `, ${at}`}`, html: textOr(standby?.value.quantity.written ?? '', 'not measured'), span: 2 },
+    {
+      label: 'Rank by W/cm³',
+      html:
+        rank === null
+          ? dash('none comparable')
+          : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span><span class="small soft">${sentence(rank.among)}</span>`,
+      span: 2,
+      last: true,
+    },
+  ];
+}
+
+function issueFields({ entry, derived }: PreparedSheet, site: SiteSettings): readonly Field[] {
+  return [
+    { label: 'Number', html: textOr(entry.number ?? '', 'none'), span: 'number', rule: true },
+    { label: 'Revision', html: textOr(derived.revision, 'none'), span: 'revision', rule: true },
+    { label: 'Date of issue', html: textOr(entry.published ?? '', 'draft'), span: 'date', rule: true },
+    { label: 'Made by', html: `<span class="q wrap">${escapeText(entry.author ?? site.author)}</span>`, span: 'author', rule: true },
+  ];
+}
+
+function shown(known: Known, showing: Showing, name?: string): string {
+  if (isMissing(known)) return missing(known);
+  return quantity(known, name === undefined ? showing : { ...showing, link: `#${workingAnchor(name)}` });
+}
+
+function missing(known: Extract<Known, { missing: true }>): string {
+  return dash(known.needs.length === 0 ? known.reason : `needs ${known.needs.join(', ')}`);
+}
+
+function dash(reason: string): string {
+  return `<span class="small faded">– ${escapeText(reason)}</span>`;
+}
+
+function textOr(text: string, reason: string): string {
+  return text === '' ? dash(reason) : `<span class="q wrap">${escapeText(text)}</span>`;
+}
+
+/** Stage kinds of an entry in the order power flows. */
+export function stageKinds(entry: Entry): readonly string[] {
+  return entry.stages.map((stage) => stage.kind).filter((kind) => stageOf(kind) !== null);
+}
