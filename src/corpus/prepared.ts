@@ -5,7 +5,7 @@ import type { PartFacts } from './part-facts/part-facts.ts';
 import type { SheetTraits } from './sheet-traits.ts';
 import type { Table } from '../tables/table.ts';
 
-/** One teardown ready for its page; written as `sheets/<slug>.sheet` in the prepared folder (see `sheet-file.ts`). */
+/** One teardown ready to be drawn (`render/draw-sheet.ts`); its page reads the drawing. */
 export interface PreparedSheet {
   readonly entry: Entry;
   readonly derived: Derived;
@@ -17,8 +17,6 @@ export interface PreparedSheet {
   readonly html: string;
   readonly headings: readonly { readonly depth: number; readonly id: string; readonly text: string }[];
   readonly diagnostics: readonly Diagnostic[];
-  /** Changes whenever anything that the page shows changes. */
-  readonly digest: string;
 }
 
 /** One row of the manifest: what lists need of a teardown, and nothing more. */
@@ -36,7 +34,7 @@ export interface SheetSummary {
   /** ISO date; empty for a draft that has none yet. */
   readonly published: string;
   readonly ports: readonly { readonly id: string; readonly connector: string }[];
-  /** Whether enough is known of its port shares for a page of the planner. */
+  /** Whether enough is known of its port shares to plan with. */
   readonly hasPlanner: boolean;
   /** Edges in millimetres: length, width, height. */
   readonly outline: readonly [number, number, number] | null;
@@ -64,6 +62,7 @@ export interface SheetSummary {
   readonly partMakers: readonly string[];
   readonly corrections: readonly Entry['corrections'][number][];
   readonly formerAddresses: readonly string[];
+  readonly recall: Entry['recall'];
   /** What it is compared with other sheets by. */
   readonly traits: SheetTraits;
   readonly digest: string;

@@ -48,7 +48,7 @@ function missingPictures(content: string, record: EntryRecord): FileFinding[] {
 
 function formerAddressFaults(records: readonly EntryRecord[], published: ReadonlySet<string>): FileFinding[] {
   const uses = records.flatMap((record) =>
-    (record.summary?.formerAddresses ?? []).map((written, index) => ({ record, written, index, address: plainAddress(written) })),
+    record.formerAddresses.map((written, index) => ({ record, written, index, address: plainAddress(written) })),
   );
   const byAddress = Map.groupBy(uses, ({ address }) => address);
   return uses.flatMap(({ record, written, index, address }) => {

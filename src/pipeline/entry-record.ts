@@ -12,8 +12,12 @@ export interface EntryRecord {
   readonly file: string;
   /** `unreadable`: the frontmatter gave no entry. */
   readonly status: Entry['status'] | 'unreadable';
+  /** As the entry writes them. */
+  readonly formerAddresses: readonly string[];
   /** Findings in the file itself. */
   readonly diagnostics: readonly Diagnostic[];
+  /** Whether what only the pages need was made: `check` leaves it out, and the next build makes it. */
+  readonly forPages: boolean;
   readonly summary: SheetSummary | null;
   /** What each formula computed in it, for the pages of the methods. */
   readonly uses: readonly FormulaUse[];
@@ -33,7 +37,7 @@ export interface EntryRecord {
   readonly images: readonly { readonly path: string; readonly start: number; readonly end: number }[];
   /** Files beside the entry that its result depends on, with the hash of their bytes (null: not there). */
   readonly dependsOn: readonly { readonly name: string; readonly hash: string | null }[];
-  /** Size of the sheet's JSON in bytes; null where there is no sheet. */
+  /** Size of the drawn sheet in bytes; null where there is no sheet. */
   readonly sheetBytes: number | null;
 }
 

@@ -9,10 +9,10 @@ const { factsByNumber } = await import('../corpus/part-facts/part-facts.ts');
 const { prepareAndWrite } = await import('./prepare-many.ts');
 
 // Given by the thread that starts this one.
-const { prepared, facts } = workerData as WorkerStart;
-const byNumber = factsByNumber(facts);
+const { prepared, facts, forPages } = workerData as WorkerStart;
+const around = { facts: factsByNumber(facts), forPages };
 
 parentPort?.on('message', ({ first, jobs }: WorkerOrder) => {
-  const answer: WorkerAnswer = { first, records: jobs.map((job) => prepareAndWrite(job, prepared, OWN_STEPS, byNumber)) };
+  const answer: WorkerAnswer = { first, records: jobs.map((job) => prepareAndWrite(job, prepared, OWN_STEPS, around)) };
   parentPort?.postMessage(answer);
 });

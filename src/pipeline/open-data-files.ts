@@ -3,38 +3,12 @@ import { dirname, join } from 'node:path';
 import { csvHead, csvRows } from '../corpus/open-data/data-column.ts';
 import { dataPackage } from '../corpus/open-data/data-package.ts';
 import { DEVICE_COLUMNS } from '../corpus/open-data/device-columns.ts';
-import { deviceData } from '../corpus/open-data/device-data.ts';
 import { deviceJsonSchema } from '../corpus/open-data/device-schema.ts';
-import { PART_COLUMNS, partRows } from '../corpus/open-data/part-columns.ts';
-import type { PreparedSheet } from '../corpus/prepared.ts';
+import { PART_COLUMNS } from '../corpus/open-data/part-columns.ts';
 import type { Manifest } from '../corpus/prepared.ts';
+import { copyDeviceFiles, deviceFiles } from './device-files.ts';
+import { openDataPath } from './open-data-path.ts';
 import { writeIfChanged } from './write-if-changed.ts';
-
-/** Folder in the prepared folder that holds the data for others under the paths that they have on the site. */
-const OPEN = 'open';
-
-/** Files of one device, by path from the root of the site. */
-function deviceFiles(slug: string): { readonly json: string; readonly csv: string } {
-  return { json: `teardowns/${slug}/data.json`, csv: `teardowns/${slug}/parts.csv` };
-}
-
-/** Where a data file stands in the prepared folder. */
-export function openDataPath(prepared: string, path: string): string {
-  return join(prepared, OPEN, ...path.split('/'));
-}
-
-/** Writes the device file and the part list of one entry. Terms of use are added when the site is built. */
-export function writeDeviceData(prepared: string, { entry, derived }: PreparedSheet): void {
-  const { json, csv } = deviceFiles(entry.slug);
-  const data = deviceData(entry, derived);
-  writeIfChanged(openDataPath(prepared, json), `${JSON.stringify(data)}\n`);
-  writeIfChanged(openDataPath(prepared, csv), csvHead(PART_COLUMNS) + csvRows(PART_COLUMNS, partRows(entry)));
-}
-
-/** Whether the device file of an entry is there. */
-export function hasDeviceData(prepared: string, slug: string): boolean {
-  return existsSync(openDataPath(prepared, deviceFiles(slug).csv));
-}
 
 /** Writes the tables over all devices that are listed, their descriptor and the schema of the device file. */
 export function writeSiteData(prepared: string, { site, sheets }: Manifest): void {
@@ -56,7 +30,7 @@ function joinPartLists(prepared: string, slugs: readonly string[]): void {
   const head = csvHead(PART_COLUMNS);
   writeSync(file, head);
   for (const slug of slugs) {
-    const list = openDataPath(prepared, deviceFiles(slug).csv);
+    const list = openDataPath(prepared, deviceFiles(slug).parts);
     if (existsSync(list)) writeSync(file, readFileSync(list, 'utf8').slice(head.length));
   }
   closeSync(file);
@@ -68,9 +42,5 @@ export function copyOpenData(prepared: string, folder: string): void {
   // Written by our own preparing step a moment ago; its shape is that step's contract.
   const { sheets } = JSON.parse(readFileSync(join(prepared, 'manifest.json'), 'utf8')) as Manifest;
   cpSync(openDataPath(prepared, 'data'), join(folder, 'data'), { recursive: true });
-  for (const { slug } of sheets) {
-    for (const path of Object.values(deviceFiles(slug))) {
-      if (existsSync(openDataPath(prepared, path))) cpSync(openDataPath(prepared, path), join(folder, ...path.split('/')));
-    }
-  }
+  for (const { slug } of sheets) copyDeviceFiles(prepared, folder, slug);
 }

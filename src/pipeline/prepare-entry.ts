@@ -1,8 +1,5 @@
 import { feedParts, type FactContradiction } from '../corpus/part-facts/feed-parts.ts';
 import { factsKey, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
-import { formulaUses } from '../corpus/formula-uses.ts';
-import { sheetTerms } from '../corpus/search-words-of-sheet.ts';
-import { factsOf } from '../corpus/sheet-facts.ts';
 import type { Derived } from '../derived/derived.ts';
 import type { Diagnostic, Finding } from '../diagnostics/finding.ts';
 import type { Entry } from '../entry/entry.ts';
@@ -16,20 +13,29 @@ import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import type { PreparedSheet } from '../corpus/prepared.ts';
 import type { EntryFile } from './scan-content.ts';
 import { statedMakers, statedParts } from './stated-texts.ts';
-import { sheetBytes, type SheetBytes } from './sheet-file.ts';
-import { summaryOf } from './summary-of.ts';
+import { pageWork, type PageWork } from './page-work.ts';
 import { anchorOfPart, anchorOfPort, isPageId } from './page-anchors.ts';
 
 /** One entry read, computed, checked and rendered: its record, and its sheet where the frontmatter gave an entry. */
 export interface PreparedEntry {
   readonly record: EntryRecord;
   readonly sheet: PreparedSheet | null;
-  /** The sheet as it is written to disk. */
-  readonly bytes: Uint8Array | null;
+  /** What only the pages need; null where nothing was to be made for them. */
+  readonly pages: PageWork | null;
 }
 
+/** What one entry is prepared with. */
+export interface EntrySurroundings {
+  readonly facts: PartFactsByNumber;
+  /** Whether what only the pages need is made too; `check` does without. */
+  readonly forPages: boolean;
+}
+
+const BY_ITSELF: EntrySurroundings = { facts: new Map(), forPages: true };
+
 /** Reads one file to its sheet. Never throws: a step that fails becomes a finding that names the step. */
-export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps, facts: PartFactsByNumber = new Map()): PreparedEntry {
+export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps, around: EntrySurroundings = BY_ITSELF): PreparedEntry {
+  const { facts, forPages } = around;
   const findings: Finding[] = [];
   const guard = <T>(step: string, otherwise: T, run: () => T): T => {
     try {
@@ -75,10 +81,15 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
   findings.push(...(prose?.findings ?? []));
   const { here, elsewhere } = splitByFile(findings, parts);
   const diagnostics = [...placed(source, text, here, entry, steps), ...elsewhere.map(({ file, finding }) => atTop(file, finding))];
-  const written =
+  const sheet =
     entry === null || derived === null || prose === null
       ? null
-      : sheetOf(entry, derived, shownTables(tables, prose, steps), prose, diagnostics);
+      : {
+          ...{ entry, derived, diagnostics, tables: shownTables(tables, prose, steps) },
+          ...{ placed: prose.placed, html: prose.html, headings: prose.headings },
+        };
+  const pages = sheet === null || !forPages ? null : drawnPages(sheet, source.file);
+  if (pages?.fault !== undefined) diagnostics.push(pages.fault);
   const numbers = (asStated?.parts ?? []).map((part) => part.number).filter((number) => number !== null);
   const across = {
     stated: {
@@ -88,7 +99,32 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
     },
     factsKey: factsKey(numbers, facts),
   };
-  return recorded(source, entry, prose, split.textStart, parts.dependsOn, diagnostics, written, across);
+  const record: EntryRecord = {
+    slug: source.slug,
+    file: source.file,
+    status: entry?.status ?? 'unreadable',
+    formerAddresses: entry?.formerAddresses ?? [],
+    diagnostics,
+    forPages,
+    summary: pages?.work?.summary ?? null,
+    uses: pages?.work?.uses ?? [],
+    across: pages?.work?.across ?? null,
+    ...recordedText(prose, split.textStart),
+    ...across,
+    dependsOn: parts.dependsOn,
+    sheetBytes: pages?.work?.bytes.length ?? null,
+  };
+  return { record, sheet, pages: pages?.work ?? null };
+}
+
+/** What the pages need of the sheet, or the finding that making it failed. */
+function drawnPages(sheet: PreparedSheet, file: string): { readonly work: PageWork | null; readonly fault?: Diagnostic } {
+  try {
+    return { work: pageWork(sheet) };
+  } catch (error) {
+    const fault = pipelineFinding('internal-fault', `The step "drawing" failed on this entry: ${errorWords(error)}`);
+    return { work: null, fault: atTop(file, fault) };
+  }
 }
 
 function contradictionFinding({ part, field, message }: FactContradiction): Finding {
@@ -158,31 +194,9 @@ function shownTables(tables: readonly Table[], prose: Prose, steps: EntrySteps):
   return tables.filter((table) => !drawn.has(table.id) || prose.placed.includes(table.id));
 }
 
-/** The sheet and the bytes of its file. */
-function sheetOf(entry: Entry, derived: Derived, tables: readonly Table[], prose: Prose, diagnostics: readonly Diagnostic[]): SheetBytes {
-  return sheetBytes({ entry, derived, tables, placed: prose.placed, html: prose.html, headings: prose.headings, diagnostics });
-}
-
-function recorded(
-  source: EntryFile,
-  entry: Entry | null,
-  prose: Prose | null,
-  textStart: number,
-  dependsOn: EntryRecord['dependsOn'],
-  diagnostics: readonly Diagnostic[],
-  written: SheetBytes | null,
-  beside: Pick<EntryRecord, 'stated' | 'factsKey'>,
-): PreparedEntry {
-  const { sheet, bytes } = written ?? { sheet: null, bytes: null };
-  const record: EntryRecord = {
-    slug: source.slug,
-    file: source.file,
-    status: entry?.status ?? 'unreadable',
-    diagnostics,
-    summary: sheet === null ? null : summaryOf(sheet),
-    uses: sheet === null ? [] : formulaUses(sheet.derived),
-    across:
-      sheet === null ? null : { facts: factsOf(sheet.entry, sheet.derived), terms: sheetTerms(sheet.entry, sheet.derived, sheet.html) },
+/** Links and pictures of the text with their offsets in the file. */
+function recordedText(prose: Prose | null, textStart: number): Pick<EntryRecord, 'links' | 'images'> {
+  return {
     links: (prose?.links ?? []).map(({ path, fragment, written, stretch }) => ({
       path,
       fragment,
@@ -191,11 +205,7 @@ function recorded(
       end: stretch.end + textStart,
     })),
     images: (prose?.images ?? []).map(({ path, stretch }) => ({ path, start: stretch.start + textStart, end: stretch.end + textStart })),
-    ...beside,
-    dependsOn,
-    sheetBytes: bytes === null ? null : bytes.length,
   };
-  return { record, sheet, bytes };
 }
 
 function errorWords(error: unknown): string {

@@ -1,10 +1,10 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import { factsByNumber, type PartFacts, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
+import { factsByNumber, type PartFacts } from '../corpus/part-facts/part-facts.ts';
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
-import { writeDeviceData } from './open-data-files.ts';
-import { prepareEntry } from './prepare-entry.ts';
+import { writeDeviceFiles } from './device-files.ts';
+import { prepareEntry, type EntrySurroundings } from './prepare-entry.ts';
 import type { EntryFile } from './scan-content.ts';
 import { writeSheet } from './sheet-file.ts';
 
@@ -23,44 +23,46 @@ const WORKER_MEMORY = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 2
 /** Prepares files, writes their sheets, and returns their records in the order of the jobs. */
 export async function prepareMany(
   jobs: readonly EntryJob[],
-  prepared: string,
+  start: WorkerStart,
   steps: EntrySteps | null,
-  facts: readonly PartFacts[],
   onDone: (count: number) => void,
 ): Promise<EntryRecord[]> {
   const workers = steps === null && jobs.length > WORTH_WORKERS ? Math.min(availableParallelism(), 4) : 1;
-  return workers < 2 ? inProcess(jobs, prepared, steps, facts, onDone) : inWorkers(jobs, { prepared, facts }, workers, onDone);
+  return workers < 2 ? inProcess(jobs, start, steps, onDone) : inWorkers(jobs, start, workers, onDone);
 }
 
 async function inProcess(
   jobs: readonly EntryJob[],
-  prepared: string,
+  { prepared, facts, forPages }: WorkerStart,
   given: EntrySteps | null,
-  facts: readonly PartFacts[],
   onDone: (count: number) => void,
 ): Promise<EntryRecord[]> {
   if (jobs.length === 0) return [];
   const steps = given ?? (await import('./own-steps.ts')).OWN_STEPS;
-  const byNumber = factsByNumber(facts);
+  const around = { facts: factsByNumber(facts), forPages };
   return jobs.map((job, index) => {
-    const record = prepareAndWrite(job, prepared, steps, byNumber);
+    const record = prepareAndWrite(job, prepared, steps, around);
     onDone(index + 1);
     return record;
   });
 }
 
-/** Prepares one file and writes its sheet. */
-export function prepareAndWrite({ source, text }: EntryJob, prepared: string, steps: EntrySteps, facts: PartFactsByNumber): EntryRecord {
-  const { record, sheet, bytes } = prepareEntry(source, text, steps, facts);
-  if (sheet !== null) writeDeviceData(prepared, sheet);
-  if (bytes !== null) writeSheet(prepared, record.slug, bytes);
+/** Prepares one file and writes what the pages need of it. */
+export function prepareAndWrite({ source, text }: EntryJob, prepared: string, steps: EntrySteps, around: EntrySurroundings): EntryRecord {
+  const { record, sheet, pages } = prepareEntry(source, text, steps, around);
+  if (sheet !== null && pages !== null) {
+    writeSheet(prepared, record.slug, pages.bytes);
+    writeDeviceFiles(prepared, sheet, pages);
+  }
   return record;
 }
 
-/** What a worker is started with. */
+/** What all entries of a run are prepared with. */
 export interface WorkerStart {
   readonly prepared: string;
   readonly facts: readonly PartFacts[];
+  /** Whether what only the pages need is made too. */
+  readonly forPages: boolean;
 }
 
 /** What goes to a worker and what comes back. */

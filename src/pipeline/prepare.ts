@@ -12,7 +12,8 @@ import type { EntrySteps } from './entry-steps.ts';
 import { KNOWN_PAGES } from './known-pages.ts';
 import { methodUses } from './method-uses.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
-import { hasDeviceData, writeSiteData } from './open-data-files.ts';
+import { hasDeviceFiles } from './device-files.ts';
+import { writeSiteData } from './open-data-files.ts';
 import { placeInFiles } from './place-in-files.ts';
 import { prepareMany, type EntryJob } from './prepare-many.ts';
 import type { Manifest, SheetSummary } from '../corpus/prepared.ts';
@@ -81,13 +82,18 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
     ...records.flatMap((record) => record.diagnostics),
   ]);
   const manifest = manifestOf({ site: settings, facts, beside }, records, listing.entries, diagnostics, options.mode);
-  writeIfChanged(join(options.prepared, 'manifest.json'), JSON.stringify(manifest));
-  writeIfChanged(join(options.prepared, 'methods.json'), JSON.stringify(methodUses(records, manifest.sheets)));
-  writeIfChanged(join(options.prepared, 'across.json'), JSON.stringify(acrossOf(records, manifest)));
-  if (options.mode !== 'check') writeSiteData(options.prepared, manifest);
-  dropSheets(options.prepared, new Set(records.map((record) => record.slug)));
+  if (options.mode !== 'check') writeForPages(options.prepared, records, manifest);
   const drafts = records.filter((record) => record.status === 'draft').length;
   return { diagnostics, manifest, counts: { entries: listing.entries.length, drafts, parsed } };
+}
+
+/** What the site reads over all entries. */
+function writeForPages(prepared: string, records: readonly EntryRecord[], manifest: Manifest): void {
+  writeIfChanged(join(prepared, 'manifest.json'), JSON.stringify(manifest));
+  writeIfChanged(join(prepared, 'methods.json'), JSON.stringify(methodUses(records, manifest.sheets)));
+  writeIfChanged(join(prepared, 'across.json'), JSON.stringify(acrossOf(records, manifest)));
+  writeSiteData(prepared, manifest);
+  dropSheets(prepared, new Set(records.map((record) => record.slug)));
 }
 
 async function readEntries(
@@ -98,6 +104,7 @@ async function readEntries(
   const version = codeVersion();
   const known = options.steps === undefined ? readRecords(options.cache, version) : new Map<string, CachedRecord>();
   const byNumber = factsByNumber(facts);
+  const forPages = options.mode !== 'check';
   const unread: FileFinding[] = [];
   const kept: CachedRecord[] = [];
   const jobs: (EntryJob & { readonly key: string })[] = [];
@@ -108,10 +115,12 @@ async function readEntries(
       continue;
     }
     const cached = known.get(source.file);
-    if (cached?.key === read.hash && stillHolds(cached.record, source, byNumber, options.prepared)) kept.push(cached);
+    if (cached?.key === read.hash && stillHolds(cached.record, source, byNumber, forPages ? options.prepared : null)) kept.push(cached);
     else jobs.push({ source, text: read.text, key: read.hash });
   }
-  const fresh = await prepareMany(jobs, options.prepared, options.steps ?? null, facts, (done) => options.onProgress?.(done, jobs.length));
+  const fresh = await prepareMany(jobs, { prepared: options.prepared, facts, forPages }, options.steps ?? null, (done) =>
+    options.onProgress?.(done, jobs.length),
+  );
   const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) =>
     byText(one.record.file, other.record.file),
   );
@@ -119,13 +128,21 @@ async function readEntries(
   return { records: all.map(({ record }) => record), unread, parsed: jobs.length };
 }
 
-function stillHolds(record: EntryRecord, source: EntryFile, facts: PartFactsByNumber, prepared: string): boolean {
+/** Whether a record is that of the entry as it is now; with what the pages need of it in `prepared`, where they are asked for. */
+function stillHolds(record: EntryRecord, source: EntryFile, facts: PartFactsByNumber, prepared: string | null): boolean {
   const numbers = record.stated.parts.map((part) => part.number);
   return (
     factsKey(numbers, facts) === record.factsKey &&
-    hasSheet(prepared, record.slug, record.sheetBytes) &&
-    (record.sheetBytes === null || hasDeviceData(prepared, record.slug)) &&
+    (prepared === null || hasPageWork(record, prepared)) &&
     record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name) === hash)
+  );
+}
+
+function hasPageWork(record: EntryRecord, prepared: string): boolean {
+  return (
+    record.forPages &&
+    hasSheet(prepared, record.slug, record.sheetBytes) &&
+    (record.sheetBytes === null || hasDeviceFiles(prepared, record.slug))
   );
 }
 

@@ -21,8 +21,8 @@ export function lostAddresses(content: string, entries: readonly EntryFile[], re
   const drafts = new Set(records.filter(({ status }) => status === 'draft').map(({ slug }) => slug));
   // An entry that could not be read has its own findings and keeps its address.
   const kept = new Set(entries.filter(({ slug }) => !drafts.has(slug)).map(({ slug }) => `/teardowns/${slug}/`));
-  for (const { status, summary } of records)
-    if (status !== 'draft') for (const former of summary?.formerAddresses ?? []) kept.add(plainAddress(former));
+  for (const { status, formerAddresses } of records)
+    if (status !== 'draft') for (const former of formerAddresses) kept.add(plainAddress(former));
   return linesOf(read.text).flatMap(({ address, line }) =>
     kept.has(plainAddress(address)) ? [] : [{ file: PUBLISHED_ADDRESSES, finding: lost(address, line, drafts) }],
   );

@@ -1,27 +1,23 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { deserialize, serialize } from 'node:v8';
-import type { PreparedSheet } from '../corpus/prepared.ts';
+import type { DrawnBody, DrawnSheet } from '../corpus/drawn-sheet.ts';
 import { writeIfChanged } from './write-if-changed.ts';
 
 const ENDING = '.sheet';
 const DIGEST_LENGTH = 32;
 
-/** A sheet with the bytes that its file has. */
+/** A drawn sheet with the bytes that its file has. */
 export interface SheetBytes {
-  readonly sheet: PreparedSheet;
+  readonly digest: string;
   readonly bytes: Uint8Array;
 }
 
-/**
- * A sheet and its file: the digest, then the data as a structured clone. Values name the values they were computed from, and many name
- * the same one; a structured clone keeps that as one, where JSON writes it out each time (half the bytes, a third of the time).
- */
-export function sheetBytes(body: Omit<PreparedSheet, 'digest'>): SheetBytes {
-  const data = serialize(body);
+/** The file of a drawn sheet: its digest, then the drawing as JSON. */
+export function sheetBytes(drawn: DrawnBody): SheetBytes {
+  const data = Buffer.from(JSON.stringify(drawn));
   const digest = createHash('sha256').update(data).digest('hex').slice(0, DIGEST_LENGTH);
-  return { sheet: { ...body, digest }, bytes: Buffer.concat([Buffer.from(digest, 'latin1'), data]) };
+  return { digest, bytes: Buffer.concat([Buffer.from(digest, 'latin1'), data]) };
 }
 
 /** Where the sheet of an entry stands in the prepared folder. */
@@ -30,11 +26,11 @@ function sheetPath(prepared: string, slug: string): string {
 }
 
 /** Reads the sheet that `writeSheet` wrote. Throws where there is none. */
-export function readSheetFile(prepared: string, slug: string): PreparedSheet {
-  const bytes = readFileSync(sheetPath(prepared, slug));
-  // Written by this program a moment ago: the cache is emptied with every change of the program or of its runtime.
-  const body = deserialize(bytes.subarray(DIGEST_LENGTH)) as Omit<PreparedSheet, 'digest'>;
-  return { ...body, digest: bytes.toString('latin1', 0, DIGEST_LENGTH) };
+export function readSheetFile(prepared: string, slug: string): DrawnSheet {
+  const text = readFileSync(sheetPath(prepared, slug), 'utf8');
+  // Written by this program a moment ago: the cache is emptied with every change of the program.
+  const body = JSON.parse(text.slice(DIGEST_LENGTH)) as DrawnBody;
+  return { ...body, digest: text.slice(0, DIGEST_LENGTH) };
 }
 
 /** Writes a sheet where its bytes differ from what is there. */

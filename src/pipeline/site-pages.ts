@@ -9,7 +9,7 @@ export interface SitePages {
 }
 
 // Pages under these follow from parts, makers and stages; the check of the finished site sees to them.
-const FOUND_LATER = new Set(['parts', 'makers', 'topologies', 'families', 'topology', 'data']);
+const FOUND_LATER = new Set(['parts', 'makers', 'topologies', 'families', 'topology', 'data', 'planner', 'finder', 'compare', 'search']);
 
 /** What is wrong with a link to a page of the site: null, or the rule and what to say. */
 export function faultOfLink(
@@ -25,8 +25,6 @@ export function faultOfLink(
   const names =
     section === 'teardowns' ? pages.published : section === 'methods' ? pages.methods : section === 'rules' ? pages.rules : null;
   if (names === null) return broken(`${path}: the site has no such section`);
-  // Which sheets have a planner follows from their port shares; the check of the finished site sees to that.
-  if (section === 'teardowns' && names.has(name) && rest.join('/') === 'planner') return null;
   if (rest.length > 0) return broken(`${path}: nothing lies under a ${section.replace(/s$/, '')}; files beside an entry are not published`);
   if (name === '' || names.has(name)) return null;
   return broken(`${path}: there is no ${section.replace(/s$/, '')} "${name}"${didYouMean(name, names)}`);

@@ -6,7 +6,11 @@ import type { Verdict } from '../derived/derived.ts';
 import type { PreparedSheet, SheetSummary } from '../corpus/prepared.ts';
 
 /** What lists need of a sheet. */
-export function summaryOf({ entry, derived, digest }: Pick<PreparedSheet, 'entry' | 'derived' | 'digest'>): SheetSummary {
+export function summaryOf({
+  entry,
+  derived,
+  digest,
+}: Pick<PreparedSheet, 'entry' | 'derived'> & Pick<SheetSummary, 'digest'>): SheetSummary {
   const verdicts = (verdict: Verdict): number => derived.stress.filter((row) => row.verdict === verdict).length;
   return {
     slug: entry.slug,
@@ -37,6 +41,7 @@ export function summaryOf({ entry, derived, digest }: Pick<PreparedSheet, 'entry
     partMakers: [...new Set(entry.parts.map((part) => part.maker).filter((maker) => maker !== null))],
     corrections: entry.corrections,
     formerAddresses: entry.formerAddresses,
+    recall: entry.recall,
     traits: traitsOf(entry, derived),
     digest,
   };

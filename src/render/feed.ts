@@ -2,12 +2,6 @@ import { escapeText } from '../figures/markup.ts';
 import type { Recall } from '../entry/entry.ts';
 import type { SheetSummary, SiteSettings } from '../corpus/prepared.ts';
 
-/** One sheet in the feed. */
-export interface FeedSheet {
-  readonly summary: SheetSummary;
-  readonly recall: Recall | null;
-}
-
 /** Sheets that the feed holds, newest first. */
 export const FEED_LENGTH = 30;
 
@@ -17,8 +11,8 @@ export const FEED_LENGTH = 30;
  *
  * @param absolute whole address of a page of the site
  */
-export function atomFeed(site: SiteSettings, host: string, sheets: readonly FeedSheet[], absolute: (path: string) => string): string {
-  const newest = [...sheets.map(({ summary }) => changedOn(summary))].sort().at(-1) ?? '1970-01-01';
+export function atomFeed(site: SiteSettings, host: string, sheets: readonly SheetSummary[], absolute: (path: string) => string): string {
+  const newest = [...sheets.map(changedOn)].sort().at(-1) ?? '1970-01-01';
   return [
     '<?xml version="1.0" encoding="utf-8"?>',
     `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeText(site.language)}">`,
@@ -36,8 +30,8 @@ export function atomFeed(site: SiteSettings, host: string, sheets: readonly Feed
   ].join('\n');
 }
 
-function entryOf({ summary, recall }: FeedSheet, host: string, absolute: (path: string) => string): string {
-  const { slug, maker, name, title, published } = summary;
+function entryOf(summary: SheetSummary, host: string, absolute: (path: string) => string): string {
+  const { slug, maker, name, title, published, recall } = summary;
   const address = escapeText(absolute(`/teardowns/${slug}/`));
   const device = [maker, name].filter((word) => word !== '').join(' ');
   const words = [recallSentence(recall), summary.summary ?? ''].filter((part) => part !== '').join(' ');

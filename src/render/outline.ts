@@ -2,7 +2,7 @@ import { escapeText } from '../figures/markup.ts';
 import { firstAngleSymbol, outlineDrawing, type DrawnBody, type DrawnEdge } from '../figures/outline-drawing.ts';
 import type { Body, Entry } from '../entry/entry.ts';
 import type { Quantity } from '../units/quantity.ts';
-import { deviceName } from './title-block.ts';
+import { deviceName } from './device-name.ts';
 
 /** The outline drawing of a device for the sheet and for the phone, with its notes, scale and the first-angle symbol. */
 export function outlineView(entry: Entry): string {

@@ -8,7 +8,7 @@ import { partAnchor } from './references.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { fold } from './fold.ts';
 import { tableView } from './table-view.ts';
-import { deviceName } from './title-block.ts';
+import { deviceName } from './device-name.ts';
 import { sentenceCase } from './words.ts';
 
 /** The way of the power from the supply to the ports, with the same numbers as a table below. */

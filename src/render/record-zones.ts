@@ -1,25 +1,26 @@
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import { escapeText } from '../figures/markup.ts';
+import type { Entry } from '../entry/entry.ts';
 import type { PreparedSheet } from '../corpus/prepared.ts';
 import { correctionList, findingList, findingsSentence } from './findings.ts';
 import { workingView } from './working.ts';
 import type { SheetZone } from './sheet-zone.ts';
 
-/**
- * What stands at the end of every sheet: findings with answers, corrections, how values were computed, sources. `across` are the findings
- * that only show beside other sheets.
- */
-export function recordZones(sheet: PreparedSheet, across: readonly Diagnostic[] = []): readonly (SheetZone | null)[] {
-  const { entry, derived } = sheet;
-  const diagnostics = gravestFirst([...sheet.diagnostics, ...across]);
+/** Findings with their answers, gravest first. */
+export function findingsZone(diagnostics: readonly Diagnostic[]): SheetZone {
+  const sorted = gravestFirst(diagnostics);
+  return {
+    title: 'Findings',
+    layout: 'full',
+    side: escapeText(findingsSentence(sorted)),
+    matter: sorted.length === 0 ? '' : findingList(sorted),
+  };
+}
+
+/** What stands at the end of every sheet, after the findings: corrections, how values were computed, sources. */
+export function recordZones({ entry, derived }: PreparedSheet): readonly (SheetZone | null)[] {
   const named = Object.keys(derived.named).length;
   return [
-    {
-      title: 'Findings',
-      layout: 'full',
-      side: escapeText(findingsSentence(diagnostics)),
-      matter: diagnostics.length === 0 ? '' : findingList(diagnostics),
-    },
     {
       title: 'Corrections',
       layout: 'side',
@@ -36,7 +37,7 @@ export function recordZones(sheet: PreparedSheet, across: readonly Diagnostic[] 
         },
     entry.sources.length === 0
       ? null
-      : { title: 'Sources', layout: 'side', side: '<p>What the author read for this sheet.</p>', matter: sourceList(sheet) },
+      : { title: 'Sources', layout: 'side', side: '<p>What the author read for this sheet.</p>', matter: sourceList(entry) },
   ];
 }
 
@@ -47,7 +48,7 @@ function gravestFirst(diagnostics: readonly Diagnostic[]): readonly Diagnostic[]
   return [...diagnostics].sort((one, other) => GRAVITY[one.severity] - GRAVITY[other.severity]);
 }
 
-function sourceList({ entry }: PreparedSheet): string {
+function sourceList(entry: Entry): string {
   const items = entry.sources.map(({ title, url, note }) => {
     const words =
       url !== null && /^https?:\/\//.test(url) ? `<a href="${escapeText(url)}" rel="noopener">${escapeText(title)}</a>` : escapeText(title);

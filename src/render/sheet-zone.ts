@@ -1,8 +1,4 @@
+import type { DrawnZone } from '../corpus/drawn-sheet.ts';
+
 /** A zone before it has its letter. */
-export interface SheetZone {
-  readonly title: string;
-  readonly layout: 'side' | 'full';
-  /** Reading text in columns 1–2, or the sentence above. */
-  readonly side: string;
-  readonly matter: string;
-}
+export type SheetZone = DrawnZone;

@@ -1,12 +1,12 @@
 import type { SheetRank } from '../corpus/sheet-ranks.ts';
 import { escapeText } from '../figures/markup.ts';
-import { stageOf } from '../stages/index.ts';
-import type { PreparedSheet, SiteSettings } from '../corpus/prepared.ts';
+import type { PreparedSheet } from '../corpus/prepared.ts';
 import type { Entry } from '../entry/entry.ts';
 import { tellingEfficiency } from '../derived/telling-efficiency.ts';
 import { isMissing, type Known } from '../values/value.ts';
 import { quantity, type Showing } from './quantity.ts';
 import { workingAnchor } from './references.ts';
+import { deviceName } from './device-name.ts';
 import { counted, sentence } from './words.ts';
 import { ordinal } from './ordinal.ts';
 
@@ -21,19 +21,34 @@ interface Field {
   readonly last?: true;
 }
 
+// The entry's own text never holds a comment: it is escaped.
+const RANK_PLACE = '<!--rank-->';
+const AUTHOR_PLACE = '<!--author-->';
+
+/** What a title block learns from the site and from other sheets. */
+export interface TitleCompletion {
+  /** The rank that the title block has room for; null where nothing is comparable. */
+  readonly rank: SheetRank | null;
+  readonly author: string;
+}
+
+/** Fills the places that `titleBlock` leaves. */
+export function completedTitle(html: string, { rank, author }: TitleCompletion): string {
+  const ranked =
+    rank === null
+      ? dash('none comparable')
+      : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span><span class="small soft">${sentence(rank.among)}</span>`;
+  return html.replace(RANK_PLACE, () => ranked).replace(AUTHOR_PLACE, () => escapeText(author));
+}
+
 /** The title block of a teardown: what an engineer looks for first, always in the same place. */
-export function titleBlock(sheet: PreparedSheet, site: SiteSettings, rank: SheetRank | null): string {
+export function titleBlock(sheet: PreparedSheet): string {
   const { entry } = sheet;
-  const fields = [...deviceFields(sheet), ...sizeFields(sheet), ...measuredFields(sheet, rank), ...issueFields(sheet, site)];
+  const fields = [...deviceFields(sheet), ...sizeFields(sheet), ...measuredFields(sheet), ...issueFields(sheet)];
   return (
     `<div class="tb"><div class="tb-name"><p class="label">Teardown</p><h1>${escapeText(deviceName(entry))}</h1>` +
     `<p class="about">${escapeText(aboutLine(entry))}</p></div><dl>${fields.map(fieldHtml).join('')}</dl></div>`
   );
-}
-
-/** Maker and name, the name by which a reader knows the device. */
-export function deviceName(entry: Entry): string {
-  return entry.device.name.startsWith(entry.device.maker) ? entry.device.name : `${entry.device.maker} ${entry.device.name}`;
 }
 
 function fieldHtml(field: Field): string {
@@ -101,7 +116,7 @@ function sizeFields({ entry, derived }: PreparedSheet): readonly Field[] {
   ];
 }
 
-function measuredFields({ entry }: PreparedSheet, rank: SheetRank | null): readonly Field[] {
+function measuredFields({ entry }: PreparedSheet): readonly Field[] {
   const standby = entry.measurements.find((point) => point.subject === 'standby');
   const best = tellingEfficiency(entry.efficiency);
   const line = best?.line?.quantity.written;
@@ -119,22 +134,19 @@ function measuredFields({ entry }: PreparedSheet, rank: SheetRank | null): reado
     { label: `Standby${at === undefined ? '' : `, ${at}`}`, html: textOr(standby?.value.quantity.written ?? '', 'not measured'), span: 2 },
     {
       label: 'Rank by W/cm³',
-      html:
-        rank === null
-          ? dash('none comparable')
-          : `<span class="q">${ordinal(rank.place)} of ${rank.of}</span><span class="small soft">${sentence(rank.among)}</span>`,
+      html: RANK_PLACE,
       span: 2,
       last: true,
     },
   ];
 }
 
-function issueFields({ entry, derived }: PreparedSheet, site: SiteSettings): readonly Field[] {
+function issueFields({ entry, derived }: PreparedSheet): readonly Field[] {
   return [
     { label: 'Number', html: textOr(entry.number ?? '', 'none'), span: 'number', rule: true },
     { label: 'Revision', html: textOr(derived.revision, 'none'), span: 'revision', rule: true },
     { label: 'Date of issue', html: textOr(entry.published ?? '', 'draft'), span: 'date', rule: true },
-    { label: 'Made by', html: `<span class="q wrap">${escapeText(entry.author ?? site.author)}</span>`, span: 'author', rule: true },
+    { label: 'Made by', html: `<span class="q wrap">${AUTHOR_PLACE}</span>`, span: 'author', rule: true },
   ];
 }
 
@@ -153,9 +165,4 @@ function dash(reason: string): string {
 
 function textOr(text: string, reason: string): string {
   return text === '' ? dash(reason) : `<span class="q wrap">${escapeText(text)}</span>`;
-}
-
-/** Stage kinds of an entry in the order power flows. */
-export function stageKinds(entry: Entry): readonly string[] {
-  return entry.stages.map((stage) => stage.kind).filter((kind) => stageOf(kind) !== null);
 }

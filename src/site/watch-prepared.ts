@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { AstroIntegration } from 'astro';
-import { openDataPath } from '../pipeline/open-data-files.ts';
+import { openDataPath } from '../pipeline/open-data-path.ts';
 
 /**
  * While writing: when the prepared folder is written anew, the list of pages is made again (an entry may be new, mended or
@@ -41,7 +41,8 @@ export function watchPrepared(prepared: string | undefined): AstroIntegration {
 function openDataFile(prepared: string, url: string, base: string): string | null {
   const path = new URL(url, 'http://site.invalid').pathname;
   const inside = path.startsWith(base) ? path.slice(base.length) : path.slice(1);
-  if (!/^(?:data\/[a-z.]+|teardowns\/[a-z0-9-]+\/(?:data\.json|parts\.csv))$/.test(inside)) return null;
+  if (!/^(?:data\/[a-z.]+|teardowns\/[a-z0-9-]+\/(?:data\.json|parts\.csv)|(?:compare|planner)\/sheets\/[a-z0-9-]+\.json)$/.test(inside))
+    return null;
   const file = openDataPath(prepared, inside);
   return existsSync(file) ? file : null;
 }

@@ -1,7 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { hasErrors, prepare } from '../../src/pipeline/prepare.ts';
-import { readSheetFile } from '../../src/pipeline/sheet-file.ts';
+import { openDataPath } from '../../src/pipeline/open-data-path.ts';
+import type { DeviceData } from '../../src/corpus/open-data/device-schema.ts';
 import { contentFolder, entryText, temporaryFolder, writeFiles } from './content-folder.ts';
 import { placesOf, prepareIn } from './run-in.ts';
 
@@ -74,6 +76,12 @@ describe('one part number with two ratings in two entries', () => {
   });
 });
 
+/** The device file of an entry as it goes into the site. */
+function dataOf(prepared: string, slug: string): DeviceData {
+  // Written by the run before.
+  return JSON.parse(readFileSync(openDataPath(prepared, `teardowns/${slug}/data.json`), 'utf8')) as DeviceData;
+}
+
 describe('the fact sheet of a part', () => {
   const FACTS = 'maker: Nembrook\nrating: 700 V, 140 mΩ\npackage: DFN 8×8\n';
   const bare = withPart('A', '{ role: switch, number: NBK-7 }');
@@ -83,13 +91,8 @@ describe('the fact sheet of a part', () => {
     const content = contentFolder({ 'teardowns/a/index.md': bare, 'parts/NBK-7.yaml': FACTS });
     const prepared = await prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' });
     expect(hasErrors(prepared.diagnostics)).toBe(false);
-    const [part] = readSheetFile(join(work, 'p'), 'a').entry.parts;
-    expect([part?.maker, part?.rating?.written, part?.package, part?.evidence]).toEqual([
-      'Nembrook',
-      '700 V, 140 mΩ',
-      'DFN 8×8',
-      'datasheet',
-    ]);
+    const [part] = dataOf(join(work, 'p'), 'a').parts;
+    expect([part?.maker, part?.rating, part?.package, part?.evidence]).toEqual(['Nembrook', '700 V, 140 mΩ', 'DFN 8×8', 'datasheet']);
     expect(part?.fromFactSheet).toEqual(['maker', 'package', 'rating']);
     expect(prepared.manifest.sheets[0]?.parts[0]?.rating).toBe('700 V, 140 mΩ');
   });
@@ -110,9 +113,9 @@ describe('the fact sheet of a part', () => {
     const second = await run();
     expect(second.counts.parsed).toBe(2);
     for (const slug of ['a', 'b']) {
-      const { entry, derived } = readSheetFile(join(work, 'p'), slug);
-      expect(entry.parts[0]?.rating?.written).toBe('700 V, 150 mΩ');
-      expect(entry.corrections).toEqual([
+      const { parts, corrections, revision } = dataOf(join(work, 'p'), slug);
+      expect(parts[0]?.rating).toBe('700 V, 150 mΩ');
+      expect(corrections).toEqual([
         {
           date: '2026-05-02',
           where: 'NBK-7, rating (fact sheet of the part)',
@@ -121,7 +124,7 @@ describe('the fact sheet of a part', () => {
           why: 'second edition',
         },
       ]);
-      expect(derived.revision).toBe('B');
+      expect(revision).toBe('B');
     }
   });
 

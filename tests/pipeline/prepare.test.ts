@@ -24,11 +24,21 @@ describe('a content folder', () => {
     expect(hasErrors(diagnostics)).toBe(false);
     expect(manifest.sheets.map((sheet) => [sheet.slug, sheet.title, sheet.status])).toEqual([['lm-q30', 'LM Q30', 'published']]);
     expect(JSON.parse(readFileSync(join(work, 'p/manifest.json'), 'utf8'))).toEqual(manifest);
-    expect(readSheetFile(join(work, 'p'), 'lm-q30')).toMatchObject({
-      html: '<p>Some <em>words</em>.</p>',
-      placed: [],
-      digest: manifest.sheets[0]?.digest,
-    });
+    const drawn = readSheetFile(join(work, 'p'), 'lm-q30');
+    expect(drawn.digest).toBe(manifest.sheets[0]?.digest);
+    expect(drawn.zones.find((zone) => zone.title === 'On the bench')?.matter).toContain('<p>Some <em>words</em>.</p>');
+  });
+
+  test('a check makes nothing for the pages, and the build after it makes what is missing', async () => {
+    const content = contentFolder({ 'teardowns/lm-q30/index.md': entryText('LM Q30', 'Some *words*.\n') });
+    const work = temporaryFolder();
+    const run = (mode: 'check' | 'build') => prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode });
+    expect((await run('check')).manifest.sheets).toEqual([]);
+    expect(existsSync(join(work, 'p/sheets'))).toBe(false);
+    const built = await run('build');
+    expect([built.counts.parsed, built.manifest.sheets.length]).toEqual([1, 1]);
+    expect((await run('check')).counts.parsed).toBe(0);
+    expect((await run('build')).counts.parsed).toBe(0);
   });
 
   test('one broken entry among fifty: every finding of every file in one run, sorted by file and place', async () => {

@@ -11,7 +11,9 @@ import { buildSmallSite, pageSource, serveSite, type BuiltSite } from './built-s
 import { startChromium } from './chromium.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const FOUR_PORTS = '/base/teardowns/ostlewick-lantern-140/planner/';
+const SHEET = '/base/teardowns/ostlewick-lantern-140/';
+const PLANNER = '/base/planner/';
+const FOUR_PORTS = `${PLANNER}?sheet=ostlewick-lantern-140`;
 
 let site: BuiltSite;
 let served: { origin: string; server: Server };
@@ -30,6 +32,7 @@ async function opened(path: string, options: Parameters<Browser['newContext']>[0
   if (browser === null) throw new Error('no browser');
   const page = await (await browser.newContext(options)).newPage();
   await page.goto(served.origin + path);
+  if (path.startsWith(PLANNER)) await page.locator('[data-answer]:not([hidden])').waitFor();
   return page;
 }
 
@@ -45,49 +48,61 @@ async function plan(page: Page): Promise<string[]> {
 }
 
 describe('the planner’s page as built', () => {
-  it('stands beside each teardown with two output ports or more, and is linked from it', () => {
-    expect(site.pages).toContain(FOUR_PORTS);
-    expect(site.pages).not.toContain('/base/teardowns/tillmere-nub-20/planner/');
-    expect(pageSource(site, '/base/teardowns/ostlewick-lantern-140/')).toContain(`<a href="${FOUR_PORTS}">open the planner</a>`);
+  it('is linked from each teardown with two output ports or more', () => {
+    expect(site.pages).toContain(PLANNER);
+    expect(pageSource(site, SHEET)).toContain(`<a href="${FOUR_PORTS}">open the planner</a>`);
+    expect(pageSource(site, '/base/teardowns/tillmere-nub-20/')).not.toContain(PLANNER);
   });
 
-  it('answers for usual devices without script', () => {
-    const html = pageSource(site, FOUR_PORTS);
+  it('has usual devices planned on the sheet, without script', () => {
+    const html = pageSource(site, SHEET);
     expect(html).toContain('needs met');
-    expect(html).toContain('Laptop, 65 W');
-    expect(html).toMatch(/<form hidden/);
+    expect(html).toContain(`<a href="${FOUR_PORTS}&amp;devices=`);
+    expect(pageSource(site, PLANNER)).toMatch(/<form hidden/);
+    expect(pageSource(site, PLANNER)).toContain(`<a href="${SHEET}">`);
   });
 
   it('weighs under 12 KB compressed, script and data together', () => {
-    const html = pageSource(site, FOUR_PORTS);
+    const html = pageSource(site, PLANNER);
     const scripts = readdirSync(join(site.folder, '_sheet')).filter((name) => name.endsWith('.js') && html.includes(name));
     expect(scripts).toHaveLength(1);
-    const data = /data-layout="(?<json>[^"]*)"/.exec(html)?.groups?.['json'] ?? '';
+    const data = readFileSync(join(site.folder, 'planner/sheets/ostlewick-lantern-140.json'));
     expect(data.length).toBeGreaterThan(500);
     const code = scripts.map((name) => readFileSync(join(site.folder, '_sheet', name), 'utf8')).join('');
     expect(gzipSync(code).length + gzipSync(data).length).toBeLessThan(12_000);
   });
 
   it('leaves the teardown’s own page without a script but the scheme switch', () => {
-    const html = pageSource(site, '/base/teardowns/ostlewick-lantern-140/');
+    const html = pageSource(site, SHEET);
     expect([...html.matchAll(/<script[^>]*src="([^"]+)"/g)].map((match) => match[1])).toEqual(['/base/scheme.js']);
   });
 });
 
 describe.skipIf(browser === null)('the planner in a real browser', () => {
   it('plans the devices of the address and keeps the address up to date', async () => {
-    const page = await opened(`${FOUR_PORTS}?devices=65W20V_30W15V`);
+    const page = await opened(`${FOUR_PORTS}&devices=65W20V_30W15V`);
     expect(await page.locator('.devices li').count()).toBe(2);
     expect(await plan(page)).toEqual(['C1 | Laptop, 65 W | 65 W | 65 W, met', 'C2 | Tablet, 30 W | 30 W | 30 W, met']);
     await page.locator('[data-kind]').nth(1).selectOption('laptop-100');
     expect(new URL(page.url()).searchParams.get('devices')).toBe('65W20V_100W20V');
     expect(await page.locator('[data-status]').textContent()).toMatch(/of 2 needs met/);
     await page.reload();
+    await page.locator('[data-answer] table').first().waitFor();
     expect(await page.locator('[data-kind]').nth(1).inputValue()).toBe('laptop-100');
   });
 
+  it('plans with another sheet where one is chosen, and says when an address names none', async () => {
+    const page = await opened(`${PLANNER}?sheet=no-such-sheet&devices=65W20V`);
+    await page.locator('[data-answer] p').first().waitFor();
+    expect(await page.locator('[data-answer]').textContent()).toContain('No published sheet has the address “no-such-sheet”.');
+    await page.locator('[data-sheet]').selectOption('ostlewick-lantern-140');
+    await page.locator('[data-answer] table').first().waitFor();
+    expect(new URL(page.url()).searchParams.get('sheet')).toBe('ostlewick-lantern-140');
+    expect(await page.locator('[data-sheet-link] a').getAttribute('href')).toBe(SHEET);
+  });
+
   it('works from the keyboard: add, name, remove, with the focus where the next key belongs', async () => {
-    const page = await opened(`${FOUR_PORTS}?devices=5W5V`);
+    const page = await opened(`${FOUR_PORTS}&devices=5W5V`);
     await page.locator('[data-add]').focus();
     await page.keyboard.press('Enter');
     expect(await page.evaluate(() => document.activeElement?.matches('.devices li:nth-child(2) [data-kind]'))).toBe(true);
@@ -102,7 +117,7 @@ describe.skipIf(browser === null)('the planner in a real browser', () => {
   });
 
   it('says what in an address is no device, what has no power, and stops at six devices', async () => {
-    const page = await opened(`${FOUR_PORTS}?devices=65W20V_toaster_5W_5W_5W_5W_5W_9W`);
+    const page = await opened(`${FOUR_PORTS}&devices=65W20V_toaster_5W_5W_5W_5W_5W_9W`);
     expect(await page.locator('.devices li').count()).toBe(6);
     expect(await page.locator('[data-add]').isDisabled()).toBe(true);
     expect(await page.locator('[data-answer]').textContent()).toContain('In the address but no device: toaster, 9W.');
@@ -112,7 +127,7 @@ describe.skipIf(browser === null)('the planner in a real browser', () => {
   });
 
   it('says when no offer supplies a device’s voltage, and which sets are not known', async () => {
-    const page = await opened(`${FOUR_PORTS}?devices=100W36V_100W20V_65W20V`);
+    const page = await opened(`${FOUR_PORTS}&devices=100W36V_100W20V_65W20V`);
     const answer = (await page.locator('[data-answer]').textContent()) ?? '';
     expect(answer).toContain('no port meets it in full');
     expect(answer).toContain('Not known, left out here: C1 + C3 + A1, C2 + C3 + A1');
@@ -124,15 +139,15 @@ describe.skipIf(browser === null)('the planner in a real browser', () => {
     page.on('console', (message) => {
       if (message.type() === 'error') refused.push(message.text());
     });
-    await page.goto(`${served.origin}${FOUR_PORTS}?devices=65W20V`);
-    expect(await page.locator('[data-answer] table').count()).toBe(1);
+    await page.goto(`${served.origin}${FOUR_PORTS}&devices=65W20V`);
+    await page.locator('[data-answer] table').waitFor();
     expect(refused).toEqual([]);
   });
 
   for (const scheme of ['light', 'dark'] as const) {
     for (const width of [1280, 360]) {
       it(`has no accessibility fault in the ${scheme === 'light' ? 'paper' : 'blueprint'} scheme at ${width} px and is no wider`, async () => {
-        const page = await opened(`${FOUR_PORTS}?devices=65W20V_65W20V_27W9VPPS`, {
+        const page = await opened(`${FOUR_PORTS}&devices=65W20V_65W20V_27W9VPPS`, {
           viewport: { width, height: 900 },
           colorScheme: scheme,
           bypassCSP: true,

@@ -2,7 +2,8 @@ import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { readSheetFile } from '../../pipeline/sheet-file.ts';
-import type { Manifest, PreparedSheet } from '../../corpus/prepared.ts';
+import type { DrawnSheet } from '../../corpus/drawn-sheet.ts';
+import type { Manifest } from '../../corpus/prepared.ts';
 
 let held: { readonly stamp: string; readonly manifest: Manifest } | null = null;
 
@@ -29,8 +30,8 @@ export function readManifest(): Manifest {
   return held.manifest;
 }
 
-/** One sheet, read when its page is made and then forgotten, so that memory does not grow with the number of sheets. */
-export function readSheet(slug: string): PreparedSheet {
+/** One drawn sheet, read when its page is made and then forgotten, so that memory does not grow with the number of sheets. */
+export function readSheet(slug: string): DrawnSheet {
   return readSheetFile(preparedFolder(), slug);
 }
 

@@ -1,6 +1,6 @@
 import type { APIRoute } from 'astro';
 import { newestFirst } from '../../corpus/newest-first.ts';
-import { readManifest, readSheet } from '../data/prepared-folder.ts';
+import { readManifest } from '../data/prepared-folder.ts';
 import { href } from '../href.ts';
 import { atomFeed, FEED_LENGTH } from '../../render/feed.ts';
 
@@ -15,8 +15,7 @@ export const GET: APIRoute = () => {
   const newest = sheets
     .filter((sheet) => sheet.status === 'published')
     .sort(newestFirst)
-    .slice(0, FEED_LENGTH)
-    .map((summary) => ({ summary, recall: readSheet(summary.slug).entry.recall }));
+    .slice(0, FEED_LENGTH);
   const text = atomFeed(site, new URL(origin).hostname, newest, (path) => new URL(href(path), origin).href);
   return new Response(text, { headers: { 'content-type': 'application/atom+xml; charset=utf-8' } });
 };

@@ -3,6 +3,7 @@ import { DEVICE_KINDS, MOST_DEVICES, type Device } from '../../sharing/device-ne
 import { otherWays, planLines, planningNotes, planSentence } from '../../sharing/plan-words.ts';
 import { planDevices, type Plan, type Planning } from '../../sharing/planner.ts';
 import type { PortLayout } from '../../sharing/port-layout.ts';
+import type { PlannedDevice } from '../../render/planned-device.ts';
 import type { PowerNeed } from '../../usb-pd/supplies.ts';
 
 /** What the form stands on before anybody names a device. */
@@ -11,8 +12,11 @@ const AT_FIRST = '65W20V_27W9VPPS';
 /** The name of the devices in the page's address. */
 const IN_ADDRESS = 'devices';
 
+/** The name of the sheet in the page's address. */
+const SHEET = 'sheet';
+
 /** Finds the planner in the page, fills its form from the address and answers every change. */
-export function startPlanner(): void {
+export async function startPlanner(): Promise<void> {
   const box = document.querySelector<HTMLElement>('#planner');
   const form = box?.querySelector('form');
   const list = box?.querySelector<HTMLElement>('.devices');
@@ -20,9 +24,10 @@ export function startPlanner(): void {
   const answer = box?.querySelector<HTMLElement>('[data-answer]');
   const status = box?.querySelector<HTMLElement>('[data-status]');
   const add = box?.querySelector<HTMLButtonElement>('[data-add]');
-  if (!box || !form || !list || !template || !answer || !status || !add) return;
-  // Written by the page that this script belongs to.
-  const layout = JSON.parse(box.dataset['layout'] ?? 'null') as PortLayout;
+  const sheet = box?.querySelector<HTMLSelectElement>('[data-sheet]');
+  if (!box || !form || !list || !template || !answer || !status || !add || !sheet) return;
+  let layout: PortLayout | null = null;
+  let noPlan = '';
 
   const addRow = (device: Device): HTMLElement | null => {
     const row = template.content.firstElementChild?.cloneNode(true);
@@ -37,22 +42,34 @@ export function startPlanner(): void {
     add.disabled = rows.length >= MOST_DEVICES;
     const read = rows.map(needOfRow);
     const devices = read.filter((need) => need !== null).map(deviceOf);
+    const missing = layout === null ? noPlan : devices.length === 0 ? 'Add a device.' : null;
     const said =
-      devices.length === 0
-        ? 'Add a device.'
-        : showPlanning(answer, planDevices(layout, devices), devices, refused, read.length - devices.length);
+      missing ??
+      (layout === null ? '' : showPlanning(answer, planDevices(layout, devices), devices, refused, read.length - devices.length));
     answer.hidden = false;
-    if (devices.length === 0) answer.replaceChildren(text('p', said));
+    if (missing !== null) answer.replaceChildren(text('p', missing));
     status.textContent = said;
   };
   const remember = (): void => {
     const devices = [...list.querySelectorAll('li')].map(needOfRow).flatMap((need) => (need === null ? [] : [{ need }]));
     const address = new URL(location.href);
+    address.searchParams.set(SHEET, sheet.value);
     address.searchParams.set(IN_ADDRESS, devicesToAddress(devices));
     history.replaceState(null, '', address);
   };
 
-  const asked = new URL(location.href).searchParams.get(IN_ADDRESS);
+  const choose = async (slug: string): Promise<void> => {
+    const device = await fetchDevice(box.dataset['sheets'] ?? '', slug);
+    layout = device?.layout ?? null;
+    noPlan =
+      device === null
+        ? `No published sheet has the address “${slug}”.`
+        : `Too little is known of the port shares of the ${device.name} to plan with.`;
+    if (device !== null) showChoice(sheet, device, box.dataset['teardowns'] ?? '');
+  };
+  const parameters = new URL(location.href).searchParams;
+  await choose(parameters.get(SHEET) ?? sheet.value);
+  const asked = parameters.get(IN_ADDRESS);
   const { devices, refused } = devicesFromAddress(asked ?? AT_FIRST);
   for (const device of devices) addRow(device);
   form.hidden = false;
@@ -62,8 +79,15 @@ export function startPlanner(): void {
   form.addEventListener('submit', (event) => {
     event.preventDefault();
   });
+  sheet.addEventListener('change', () => {
+    void choose(sheet.value).then(() => {
+      renew();
+      remember();
+    });
+  });
   form.addEventListener('input', (event) => {
     const field = event.target;
+    if (field === sheet) return;
     const row = field instanceof Element ? field.closest('li') : null;
     if (row !== null && field instanceof HTMLSelectElement && 'kind' in field.dataset) takeKind(row, field.value);
     else if (row !== null) nameKind(row);
@@ -87,6 +111,30 @@ export function startPlanner(): void {
     remember();
     (next?.querySelector<HTMLElement>('[data-remove]') ?? add).focus();
   });
+}
+
+/** Ports of a sheet; null where no published sheet has this address. */
+async function fetchDevice(folder: string, slug: string): Promise<PlannedDevice | null> {
+  if (!/^[a-z0-9-]+$/.test(slug)) return null;
+  try {
+    const response = await fetch(`${folder}${slug}.json`);
+    // Written by the build that this script belongs to.
+    return response.ok ? ((await response.json()) as PlannedDevice) : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Names the chosen sheet in the list, where an older one does not stand yet, and leads to its page. */
+function showChoice(list: HTMLSelectElement, { slug, name }: PlannedDevice, teardowns: string): void {
+  if (![...list.options].some((option) => option.value === slug)) list.append(new Option(name, slug));
+  list.value = slug;
+  const place = document.querySelector('[data-sheet-link]');
+  if (place === null) return;
+  const link = document.createElement('a');
+  link.href = `${teardowns}${slug}/`;
+  link.textContent = `The sheet of the ${name}`;
+  place.replaceChildren(link);
 }
 
 interface RowFields {

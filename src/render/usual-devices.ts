@@ -1,6 +1,7 @@
 import type { Entry } from '../entry/entry.ts';
 import { escapeText } from '../figures/markup.ts';
 import { miniFront } from '../figures/mini-front.ts';
+import { fold } from './fold.ts';
 import { devicesToAddress } from '../sharing/device-address.ts';
 import type { Device } from '../sharing/device-need.ts';
 import { otherWays, planLines, planningNotes, planSentence } from '../sharing/plan-words.ts';
@@ -9,29 +10,32 @@ import { portLayout, type PortLayout } from '../sharing/port-layout.ts';
 import type { ShareMatrix } from '../sharing/share-matrix.ts';
 import { USUAL_SETS } from '../sharing/usual-sets.ts';
 
-/** Address of a teardown's planner. */
-export function plannerAddress(slug: string): string {
-  return `/teardowns/${slug}/planner/`;
+/** Usual devices and where each goes, folded, with the way to the planner for others; empty where too little is known to plan with. */
+export function usualDevices(entry: Entry, matrix: ShareMatrix): string {
+  const layout = portLayout(entry, matrix);
+  if (layout === null) return '';
+  const sets = USUAL_SETS.filter((devices) => devices.length <= layout.ports.length);
+  const list = `<ul class="usual">${sets.map((devices) => usualSet(layout, devices, entry.slug)).join('')}</ul>`;
+  const other = `<p class="note under">Other devices, other needs: <a href="${escapeText(plannerAddress(entry.slug))}">open the planner</a>.</p>`;
+  return (
+    fold(
+      `${String(sets.length)} usual sets of devices, planned`,
+      `${list}<p class="note">Powers and voltages of the devices are common practice.</p>`,
+      'usual-sets',
+    ) + other
+  );
 }
 
-/** The sentence under "What to plug where" that leads to the planner; empty where there is none. */
-export function plannerLink(entry: Entry, matrix: ShareMatrix): string {
-  if (portLayout(entry, matrix) === null) return '';
-  return `<p class="note under">Other devices, other needs: <a href="${escapeText(plannerAddress(entry.slug))}">open the planner</a>.</p>`;
+/** Address of the planner with a sheet chosen, and devices where they are given. */
+function plannerAddress(slug: string, devices: readonly Device[] = []): string {
+  return `/planner/?sheet=${slug}${devices.length === 0 ? '' : `&devices=${devicesToAddress(devices)}`}`;
 }
 
-/** Usual devices and where each goes, for readers without script and for a first look. */
-export function usualSetList(layout: PortLayout, address: string): string {
-  return `<ul class="usual">${USUAL_SETS.filter((devices) => devices.length <= layout.ports.length)
-    .map((devices) => usualSet(layout, devices, address))
-    .join('')}</ul>`;
-}
-
-function usualSet(layout: PortLayout, devices: readonly Device[], address: string): string {
+function usualSet(layout: PortLayout, devices: readonly Device[], slug: string): string {
   const planning = planDevices(layout, devices);
   const [plan] = planning.best;
   const names = devices.map(({ name }) => escapeText(name)).join(' · ');
-  const link = `<a href="${escapeText(`${address}?devices=${devicesToAddress(devices)}`)}">${names}</a>`;
+  const link = `<a href="${escapeText(plannerAddress(slug, devices))}">${names}</a>`;
   const notes = planningNotes(planning, devices)
     .map((note) => `<p class="remark">${escapeText(note)}</p>`)
     .join('');

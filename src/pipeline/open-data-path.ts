@@ -1,0 +1,6 @@
+import { join } from 'node:path';
+
+/** Where a file that goes into the site as it is stands in the prepared folder, by its path from the root of the site. */
+export function openDataPath(prepared: string, path: string): string {
+  return join(prepared, 'open', ...path.split('/'));
+}
