@@ -13,6 +13,8 @@ const LONGEST = 40;
 
 /** A text with one code point for each meaning, raised digits as digits, both micro signs as u, and ohm as a word; case is kept. */
 export function searchText(text: string): string {
+  // Plain ASCII has nothing to fold.
+  if (!/[^\n\r\t -~]/.test(text)) return text;
   return canonicalText(text)
     .replaceAll('³', '3')
     .replaceAll('²', '2')
@@ -29,7 +31,19 @@ const WORD = /[\p{L}\p{N}]+(?:[-./+_][\p{L}\p{N}]+)*/gu;
 export function searchTerms(text: string): ReadonlySet<string> {
   const folded = searchText(text);
   const terms = new Set(searchQuantities(folded).map((quantity) => quantity.key));
-  for (const [word] of folded.matchAll(WORD)) for (const term of termsOfWord(word.toLowerCase())) terms.add(term);
+  for (const word of new Set(folded.match(WORD))) for (const term of rememberedTerms(word)) terms.add(term);
+  return terms;
+}
+
+// Texts repeat their words: most of a corpus is made of some ten thousand.
+const REMEMBERED = new Map<string, readonly string[]>();
+const MOST_REMEMBERED = 30_000;
+
+function rememberedTerms(word: string): readonly string[] {
+  const known = REMEMBERED.get(word);
+  if (known !== undefined) return known;
+  const terms = termsOfWord(word.toLowerCase());
+  if (REMEMBERED.size < MOST_REMEMBERED) REMEMBERED.set(word, terms);
   return terms;
 }
 
