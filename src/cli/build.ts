@@ -47,8 +47,8 @@ export async function buildInto({ content, out, base }: BuildRequest, streams: C
   });
   progress.clear();
   if ('prepared' in outcome && outcome.prepared.diagnostics.length > 0)
-    printFindings(outcome.prepared.diagnostics, content, 'text', streams.stderr, streams);
-  const reminder = outcome.ended === 'published' ? baseReminder(outcome.prepared.manifest.site.address, base) : null;
+    await printFindings(outcome.prepared.diagnostics, content, 'text', streams.stderr, streams);
+  const reminder = outcome.ended === 'published' ? baseReminder(outcome.prepared.site.address, base) : null;
   if (reminder !== null) streams.stderr.write(`${reminder}\n`);
   return conclude(outcome, out, streams);
 }
@@ -57,7 +57,7 @@ function conclude(outcome: BuildOutcome, out: string, { stdout, stderr }: Comman
   const kept = existsSync(out) ? `${out} is as it was.\n` : '\n';
   switch (outcome.ended) {
     case 'published': {
-      const count = outcome.prepared.manifest.sheets.length;
+      const count = outcome.prepared.slugs.length;
       stdout.write(
         `${String(count)} ${count === 1 ? 'teardown' : 'teardowns'} published in ${out}${outcome.unchanged ? '; nothing has changed since the last build' : ''}\n`,
       );

@@ -1,5 +1,6 @@
+import { hasErrors } from '../diagnostics/has-errors.ts';
 import { didYouMean } from '../markdown/nearest-name.ts';
-import { hasErrors, prepare } from '../pipeline/prepare.ts';
+import { prepare } from '../pipeline/prepare.ts';
 import type { Command, GivenOptions } from './command.ts';
 import { contentFolder, placesOf } from './places.ts';
 import { FORMATS, printFindings, type FindingsFormat } from './print-findings.ts';
@@ -27,7 +28,7 @@ async function runCheck(_: string, options: GivenOptions, streams: CommandStream
     },
   });
   progress.clear();
-  printFindings(diagnostics, places.content, format, streams.stdout, streams);
+  await printFindings(diagnostics, places.content, format, streams.stdout, streams);
   if (format === 'text')
     streams.stdout.write(
       `${String(counts.entries)} ${counts.entries === 1 ? 'entry' : 'entries'} checked, ${String(counts.drafts)} of them ${counts.drafts === 1 ? 'a draft' : 'drafts'}\n`,

@@ -19,9 +19,7 @@ async function runDev(_: string, options: GivenOptions, streams: CommandStreams)
     ...places,
     base: basePath(options),
     port: portOf(options).port,
-    onPrepared: (prepared) => {
-      tell(prepared, places.content, streams);
-    },
+    onPrepared: (prepared) => tell(prepared, places.content, streams),
     onFault: (message) => void streams.stderr.write(`The content could not be read again: ${message}\n`),
     onServer: (line) => void streams.stdout.write(`${line}\n`),
   });
@@ -33,7 +31,7 @@ async function runDev(_: string, options: GivenOptions, streams: CommandStreams)
   return session.ended;
 }
 
-function tell({ diagnostics, counts }: Prepared, content: string, streams: CommandStreams): void {
-  if (diagnostics.length > 0) printFindings(diagnostics, content, 'text', streams.stderr, streams);
+async function tell({ diagnostics, counts }: Prepared, content: string, streams: CommandStreams): Promise<void> {
+  if (diagnostics.length > 0) await printFindings(diagnostics, content, 'text', streams.stderr, streams);
   streams.stdout.write(`${String(counts.entries)} entries, ${String(counts.parsed)} of them read anew\n`);
 }

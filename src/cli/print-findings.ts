@@ -1,9 +1,7 @@
 import { join, relative, sep } from 'node:path';
 import { reportJson } from '../diagnostics/report-json.ts';
-import { reportSarif } from '../diagnostics/report-sarif.ts';
 import { reportText } from '../diagnostics/report-text.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
-import { allRules } from '../pipeline/all-rules.ts';
 import { readText } from '../pipeline/read-text.ts';
 import type { CommandStreams, TextSink } from './streams.ts';
 
@@ -12,20 +10,26 @@ export const FORMATS = ['text', 'json', 'sarif'] as const;
 export type FindingsFormat = (typeof FORMATS)[number];
 
 /** Prints findings with paths that can be opened from where the command was given. */
-export function printFindings(
+export async function printFindings(
   diagnostics: readonly Diagnostic[],
   content: string,
   format: FindingsFormat,
   sink: TextSink,
   streams: CommandStreams,
-): void {
+): Promise<void> {
   const here = diagnostics.map((diagnostic) => ({
     ...diagnostic,
     file: openable(join(content, ...diagnostic.file.split('/')), streams.cwd),
   }));
   if (format === 'json') sink.write(reportJson(here));
-  else if (format === 'sarif') sink.write(reportSarif(here, allRules()));
-  else
+  else if (format === 'sarif') {
+    // Only this form names every rule, and the rules are most of the program.
+    const [{ reportSarif }, { allRules }] = await Promise.all([
+      import('../diagnostics/report-sarif.ts'),
+      import('../pipeline/all-rules.ts'),
+    ]);
+    sink.write(reportSarif(here, allRules()));
+  } else
     sink.write(
       reportText(here, sourcesOf(diagnostics, content, streams.cwd), {
         colour: sink.isTTY === true && streams.env['NO_COLOR'] === undefined,

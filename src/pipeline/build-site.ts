@@ -1,9 +1,10 @@
 import { existsSync, mkdirSync, rmSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
+import { hasErrors } from '../diagnostics/has-errors.ts';
 import { checkOutput, type OutputFault } from './check-output.ts';
 import { folderBeside, mayReplace, swapFolder } from './folder-swap.ts';
 import { isUpToDate, markOutput, siteKey } from './output-state.ts';
-import { hasErrors, prepare, type Prepared } from './prepare.ts';
+import { prepareApart, type Preparation } from './prepare-apart.ts';
 import { keepAddresses } from './published-addresses.ts';
 import { buildWithAstro, type SiteBuilder } from './site-builder.ts';
 
@@ -25,11 +26,11 @@ export interface BuildOptions {
 
 /** How a build ended. Only `published` has touched the output folder. */
 export type BuildOutcome =
-  | { readonly ended: 'published'; readonly prepared: Prepared; readonly unchanged: boolean }
-  | { readonly ended: 'errors in content'; readonly prepared: Prepared }
+  | { readonly ended: 'published'; readonly prepared: Preparation; readonly unchanged: boolean }
+  | { readonly ended: 'errors in content'; readonly prepared: Preparation }
   | { readonly ended: 'output refused'; readonly reason: string }
-  | { readonly ended: 'pages failed'; readonly prepared: Prepared; readonly reason: string }
-  | { readonly ended: 'faults in output'; readonly prepared: Prepared; readonly faults: readonly OutputFault[] };
+  | { readonly ended: 'pages failed'; readonly prepared: Preparation; readonly reason: string }
+  | { readonly ended: 'faults in output'; readonly prepared: Preparation; readonly faults: readonly OutputFault[] };
 
 /** Checks the content, builds the pages beside the published folder, checks them, and only then swaps them in. */
 export async function buildSite(options: BuildOptions): Promise<BuildOutcome> {
@@ -40,9 +41,15 @@ export async function buildSite(options: BuildOptions): Promise<BuildOutcome> {
       reason: `${out} holds files that this program did not write; give an empty or a new folder with --out`,
     };
   }
-  const prepared = await prepare({ ...options, mode: 'build', onProgress: (done, total) => options.onProgress?.('entries', done, total) });
+  const prepared = await prepareApart({
+    content: options.content,
+    prepared: options.prepared,
+    cache: options.cache,
+    mode: 'build',
+    onProgress: (done, total) => options.onProgress?.('entries', done, total),
+  });
   if (hasErrors(prepared.diagnostics)) return { ended: 'errors in content', prepared };
-  const key = siteKey({ prepared: options.prepared, base: options.base, address: prepared.manifest.site.address });
+  const key = siteKey({ prepared: options.prepared, base: options.base, address: prepared.site.address });
   if (options.keepUnchanged === true && isUpToDate(out, key)) return { ended: 'published', prepared, unchanged: true };
   mkdirSync(dirname(out), { recursive: true });
   const fresh = folderBeside(out);
@@ -53,9 +60,9 @@ export async function buildSite(options: BuildOptions): Promise<BuildOutcome> {
   }
 }
 
-async function buildInto(fresh: string, out: string, key: string, prepared: Prepared, options: BuildOptions): Promise<BuildOutcome> {
-  const { site, sheets } = prepared.manifest;
-  options.onProgress?.('pages', 0, sheets.length);
+async function buildInto(fresh: string, out: string, key: string, prepared: Preparation, options: BuildOptions): Promise<BuildOutcome> {
+  const { site, slugs } = prepared;
+  options.onProgress?.('pages', 0, slugs.length);
   try {
     const request = {
       prepared: resolve(options.prepared),
@@ -63,25 +70,18 @@ async function buildInto(fresh: string, out: string, key: string, prepared: Prep
       base: options.base,
       cache: resolve(options.cache),
       address: site.address,
-      sheets: sheets.length,
+      slugs,
     };
     await (options.builder ?? buildWithAstro)(request);
   } catch (error) {
     return { ended: 'pages failed', prepared, reason: error instanceof Error ? error.message : String(error) };
   }
-  options.onProgress?.('links', 0, sheets.length);
-  const faults = checkOutput(
-    fresh,
-    options.base,
-    sheets.map((sheet) => sheet.slug),
-  );
+  options.onProgress?.('links', 0, slugs.length);
+  const faults = checkOutput(fresh, options.base, slugs);
   if (!existsSync(join(fresh, 'index.html'))) faults.push({ page: 'index.html', message: 'The site has no home page' });
   if (faults.length > 0) return { ended: 'faults in output', prepared, faults };
   markOutput(fresh, key);
   swapFolder(fresh, out);
-  keepAddresses(
-    resolve(options.content),
-    sheets.map((sheet) => sheet.slug),
-  );
+  keepAddresses(resolve(options.content), slugs);
   return { ended: 'published', prepared, unchanged: false };
 }

@@ -12,7 +12,7 @@ export interface DevOptions {
   readonly base: string;
   readonly port: number;
   /** Called after each reading of the content, the first included. */
-  readonly onPrepared: (prepared: Prepared) => void;
+  readonly onPrepared: (prepared: Prepared) => Promise<void>;
   readonly onFault: (message: string) => void;
   /** What the site server says, line by line. */
   readonly onServer: (line: string) => void;
@@ -33,11 +33,11 @@ export async function startDev(options: DevOptions): Promise<DevSession> {
   const read = (): Promise<Prepared> =>
     prepare({ content: options.content, prepared: options.prepared, cache: options.cache, mode: 'dev' });
   const first = await read();
-  options.onPrepared(first);
+  await options.onPrepared(first);
   const child = startServer(options, first.manifest.site.address);
   const stopWatching = watchContent(options.content, async () => {
     try {
-      options.onPrepared(await read());
+      await options.onPrepared(await read());
     } catch (error) {
       options.onFault(error instanceof Error ? error.message : String(error));
     }

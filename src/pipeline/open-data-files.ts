@@ -1,12 +1,12 @@
-import { closeSync, cpSync, existsSync, mkdirSync, openSync, readFileSync, statSync, writeSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { closeSync, existsSync, mkdirSync, openSync, readFileSync, writeSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { csvHead, csvRows } from '../corpus/open-data/data-column.ts';
 import { dataPackage } from '../corpus/open-data/data-package.ts';
 import { DEVICE_COLUMNS } from '../corpus/open-data/device-columns.ts';
 import { deviceJsonSchema } from '../corpus/open-data/device-schema.ts';
 import { PART_COLUMNS } from '../corpus/open-data/part-columns.ts';
 import type { Manifest } from '../corpus/prepared.ts';
-import { copyDeviceFiles, deviceFiles } from './device-files.ts';
+import { deviceFiles } from './device-files.ts';
 import { openDataPath } from './open-data-path.ts';
 import { writeIfChanged } from './write-if-changed.ts';
 
@@ -34,13 +34,4 @@ function joinPartLists(prepared: string, slugs: readonly string[]): void {
     if (existsSync(list)) writeSync(file, readFileSync(list, 'utf8').slice(head.length));
   }
   closeSync(file);
-}
-
-/** Copies the data of the listed devices and the tables over all into a finished site. */
-export function copyOpenData(prepared: string, folder: string): void {
-  if (statSync(openDataPath(prepared, 'data'), { throwIfNoEntry: false }) === undefined) return;
-  // Written by our own preparing step a moment ago; its shape is that step's contract.
-  const { sheets } = JSON.parse(readFileSync(join(prepared, 'manifest.json'), 'utf8')) as Manifest;
-  cpSync(openDataPath(prepared, 'data'), join(folder, 'data'), { recursive: true });
-  for (const { slug } of sheets) copyDeviceFiles(prepared, folder, slug);
 }

@@ -3,7 +3,7 @@ import { Worker } from 'node:worker_threads';
 import { factsByNumber, type PartFacts } from '../corpus/part-facts/part-facts.ts';
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
-import { writeDeviceFiles } from './device-files.ts';
+import { writeDeviceFiles } from './write-device-files.ts';
 import { prepareEntry, type EntrySurroundings } from './prepare-entry.ts';
 import type { EntryFile } from './scan-content.ts';
 import { writeSheet } from './sheet-file.ts';

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Diagnostic } from '../diagnostics/finding.ts';
+import { hasErrors } from '../diagnostics/has-errors.ts';
 import { sortedDiagnostics } from '../diagnostics/sorted-diagnostics.ts';
 import { factsByNumber, factsKey, type PartFacts, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
 import { acrossFindings } from './across-findings.ts';
@@ -55,11 +56,6 @@ export interface Prepared {
     readonly drafts: number;
     /** Entries that were parsed, not taken from the cache. */ readonly parsed: number;
   };
-}
-
-/** Whether findings stop publishing: an error that its author has not answered. */
-export function hasErrors(diagnostics: readonly Diagnostic[]): boolean {
-  return diagnostics.some((diagnostic) => diagnostic.severity === 'error' && diagnostic.answer === null);
 }
 
 /** Reads the content folder, hash first, parse later; computes, checks and renders what changed; writes what the site reads. */

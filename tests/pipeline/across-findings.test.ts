@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { hasErrors, prepare } from '../../src/pipeline/prepare.ts';
+import { hasErrors } from '../../src/diagnostics/has-errors.ts';
+import { prepare } from '../../src/pipeline/prepare.ts';
 import { openDataPath } from '../../src/pipeline/open-data-path.ts';
 import type { DeviceData } from '../../src/corpus/open-data/device-schema.ts';
 import { contentFolder, entryText, temporaryFolder, writeFiles } from './content-folder.ts';

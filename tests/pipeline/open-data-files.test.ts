@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { copyOpenData } from '../../src/pipeline/open-data-files.ts';
+import { copyOpenData } from '../../src/pipeline/device-files.ts';
 import { prepare } from '../../src/pipeline/prepare.ts';
 import { contentFolder, entryText, temporaryFolder } from './content-folder.ts';
 
@@ -21,9 +21,13 @@ interface Descriptor {
 
 async function builtData(content: string): Promise<string> {
   const work = temporaryFolder();
-  await prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' });
+  const { manifest } = await prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' });
   mkdirSync(join(work, 'site'));
-  copyOpenData(join(work, 'p'), join(work, 'site'));
+  copyOpenData(
+    join(work, 'p'),
+    join(work, 'site'),
+    manifest.sheets.map(({ slug }) => slug),
+  );
   return join(work, 'site');
 }
 

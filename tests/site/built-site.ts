@@ -40,9 +40,16 @@ export async function buildSmallSite(base: string, teardowns: readonly string[],
     writeFileSync(join(content, path), text);
   }
   const prepared = join(room, 'prepared');
-  await prepare({ content, prepared, cache: join(room, 'cache'), mode: 'build' });
+  const { manifest } = await prepare({ content, prepared, cache: join(room, 'cache'), mode: 'build' });
   const folder = join(room, 'out');
-  await buildWithAstro({ prepared, folder, base, cache: join(room, 'cache'), address: more.address ?? null, sheets: teardowns.length });
+  await buildWithAstro({
+    prepared,
+    folder,
+    base,
+    cache: join(room, 'cache'),
+    address: more.address ?? null,
+    slugs: manifest.sheets.map(({ slug }) => slug),
+  });
   const pages = htmlFiles(folder).map((file) => `${base}${relative(folder, file).replace(/(^|\/)index\.html$/, '$1')}`);
   return { folder, base, pages: pages.sort(), slugs: teardowns };
 }

@@ -1,0 +1,54 @@
+import { fork } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import type { SiteSettings } from '../corpus/prepared.ts';
+import type { Diagnostic } from '../diagnostics/finding.ts';
+import type { Prepared, PrepareOptions } from './prepare.ts';
+import { scanContent } from './scan-content.ts';
+
+/** What a build needs to know of the prepared content; the rest lies in the prepared folder. */
+export interface Preparation {
+  readonly diagnostics: readonly Diagnostic[];
+  readonly site: SiteSettings;
+  /** Sheets that are listed, newest first. */
+  readonly slugs: readonly string[];
+}
+
+/** What the process that prepares is asked and what it says. */
+export type ApartOrder = Omit<PrepareOptions, 'onProgress' | 'steps'>;
+export type ApartMessage =
+  | { readonly says: 'progress'; readonly done: number; readonly total: number }
+  | { readonly says: 'done'; readonly preparation: Preparation }
+  | { readonly says: 'failed'; readonly reason: string };
+
+/** Below this, starting a process costs more than the memory is worth. */
+const WORTH_PROCESS = 200;
+
+/**
+ * Prepares the content in a process of its own where there is much of it: what a thousand entries leave in memory is then gone before
+ * the site generator starts.
+ */
+export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'onProgress'>): Promise<Preparation> {
+  const { onProgress, ...order } = options;
+  if (scanContent(order.content).entries.length < WORTH_PROCESS)
+    return preparationOf(await (await import('./prepare.ts')).prepare(options));
+  const child = fork(fileURLToPath(new URL('./prepare-process.ts', import.meta.url)), { serialization: 'advanced', execArgv: [] });
+  return await new Promise<Preparation>((resolve, reject) => {
+    let preparation: Preparation | null = null;
+    child.on('error', reject);
+    child.on('message', (message: ApartMessage) => {
+      if (message.says === 'progress') onProgress?.(message.done, message.total);
+      else if (message.says === 'done') preparation = message.preparation;
+      else reject(new Error(message.reason));
+    });
+    child.on('exit', (code) => {
+      if (preparation === null) reject(new Error(`The process that reads the entries ended early (exit code ${String(code)})`));
+      else resolve(preparation);
+    });
+    child.send(order);
+  });
+}
+
+/** What a build needs of a finished run. */
+export function preparationOf({ diagnostics, manifest }: Prepared): Preparation {
+  return { diagnostics, site: manifest.site, slugs: manifest.sheets.map((sheet) => sheet.slug) };
+}
