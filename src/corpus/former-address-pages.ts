@@ -27,6 +27,9 @@ const OWN_PAGES: ReadonlySet<string> = new Set([
   'compare',
   'search',
   'data',
+  'planner',
+  'bench',
+  'photos',
   '404',
   'index',
 ]);

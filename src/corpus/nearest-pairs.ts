@@ -1,7 +1,8 @@
 import { compareText } from './compare-text.ts';
 import type { CorpusSheet } from './corpus-sheet.ts';
+import type { NearSheet } from './likeness/nearest-sheets.ts';
 
-/** Two sheets of one family that are worth a page side by side. */
+/** Two sheets that are worth a page side by side: one is the most like the other. */
 export interface SheetPair {
   readonly address: string;
   readonly one: CorpusSheet;
@@ -9,27 +10,29 @@ export interface SheetPair {
 }
 
 /**
- * Neighbours of a family in the order of rated power, then density: at most one pair a sheet, so that the pages grow with the
- * sheets and not with their square. Two pairs never share an address.
+ * Each sheet with the one that is most like it: at most one pair a sheet, so that the pages grow with the sheets and not with their square,
+ * and one page where each is the other's nearest. In the order of the sheets. Two pairs never share an address.
  */
-export function nearestPairs(sheets: readonly CorpusSheet[]): readonly SheetPair[] {
+export function nearestPairs(
+  sheets: readonly CorpusSheet[],
+  near: ReadonlyMap<string, readonly Pick<NearSheet, 'slug'>[]>,
+): readonly SheetPair[] {
+  const bySlug = new Map(sheets.map((sheet) => [sheet.slug, sheet]));
   const pairs = new Map<string, SheetPair>();
-  for (const [, members] of [...Map.groupBy(sheets, (sheet) => sheet.family)].sort(([one], [other]) => compareText(one, other))) {
-    const known = members.filter((sheet) => sheet.ratedWatts !== null).sort(byPowerThenDensity);
-    for (const [index, one] of known.entries()) {
-      const other = known[index + 1];
-      if (other === undefined) continue;
-      const address = `${one.slug}-and-${other.slug}`;
-      if (!pairs.has(address)) pairs.set(address, { address, one, other });
-    }
+  for (const sheet of sheets) {
+    const nearest = bySlug.get(near.get(sheet.slug)?.[0]?.slug ?? '');
+    if (nearest === undefined) continue;
+    const [one, other] = compareText(sheet.slug, nearest.slug) < 0 ? [sheet, nearest] : [nearest, sheet];
+    const address = `${one.slug}-and-${other.slug}`;
+    if (!pairs.has(address)) pairs.set(address, { address, one, other });
   }
   return [...pairs.values()];
 }
 
-function byPowerThenDensity(one: CorpusSheet, other: CorpusSheet): number {
-  return (
-    (one.ratedWatts ?? 0) - (other.ratedWatts ?? 0) ||
-    (one.densityWPerCm3 ?? 0) - (other.densityWPerCm3 ?? 0) ||
-    compareText(one.slug, other.slug)
-  );
+/** Address of the page of a sheet and its nearest; null where there is none, or where another pair has taken the address. */
+export function pairOf(slug: string, nearest: string | undefined, pairs: ReadonlyMap<string, SheetPair>): string | null {
+  if (nearest === undefined) return null;
+  const [one, other] = compareText(slug, nearest) < 0 ? [slug, nearest] : [nearest, slug];
+  const pair = pairs.get(`${one}-and-${other}`);
+  return pair?.one.slug === one && pair.other.slug === other ? pair.address : null;
 }

@@ -17,10 +17,22 @@ export interface ScatterRange {
   readonly watts: { readonly low: number | null; readonly high: number | null } | null;
 }
 
+/** How a scatter is named in its page. */
+export interface ScatterWords {
+  readonly id: string;
+  readonly className?: string;
+  readonly description: string;
+}
+
 const DENSITIES = [0.05, 0.1, 0.25, 0.5, 1, 2, 4] as const;
 
 /** Log–log scatter of rated power over volume with lines of equal power density; filled marks are found, open ones are not. */
-export function finderScatter(points: readonly ScatterPoint[], range: ScatterRange, width: number, height: number): string {
+export function finderScatter(
+  points: readonly ScatterPoint[],
+  range: ScatterRange,
+  [width, height]: readonly [number, number],
+  { id, className = '', description }: ScatterWords,
+): string {
   const place = placeOf(points, width, height);
   const found = points.filter((point) => point.isFound);
   const body =
@@ -31,12 +43,12 @@ export function finderScatter(points: readonly ScatterPoint[], range: ScatterRan
     marks(points, true, place) +
     names(found, place);
   return figure({
-    id: 'scatter',
-    className: 'fig scatter',
+    id,
+    className: `fig scatter${className === '' ? '' : ` ${className}`}`,
     width,
     height,
     title: 'Rated power over volume, both axes logarithmic',
-    description: `${String(found.length)} of ${String(points.length)} devices with a known size are found. The table below has the numbers.`,
+    description,
     body,
   });
 }

@@ -8,8 +8,12 @@ import { sentence, sentenceCase } from './words.ts';
 import { ordinal } from './ordinal.ts';
 
 /** The nearest sheets with the evidence, and the sheet's places among comparable ones; null where there is neither. */
-export function besideZone({ near, ranks }: SheetBeside, sheet: { readonly slug: string; readonly topology: string }): SheetZone | null {
-  if (near.length === 0 && ranks.length === 0) return null;
+export function besideZone(
+  { near, pair, ranks }: SheetBeside,
+  sheet: { readonly slug: string; readonly topology: string },
+  scatter: string,
+): SheetZone | null {
+  if (near.length === 0 && ranks.length === 0 && scatter === '') return null;
   const lead =
     near.length === 0
       ? '<p>No other sheet shares anything with this one that most do not share.</p>'
@@ -18,7 +22,7 @@ export function besideZone({ near, ranks }: SheetBeside, sheet: { readonly slug:
     title: 'Closest other sheets',
     layout: 'side',
     side: `${lead}${rankList(ranks)}`,
-    matter: near.length === 0 ? '' : nearTable(near, sheet.topology) + compareLink(near, sheet.slug),
+    matter: (near.length === 0 ? '' : nearTable(near, sheet.topology) + compareLink(near, pair, sheet.slug)) + scatter,
   };
 }
 
@@ -31,9 +35,10 @@ function nearTable(near: readonly NearSheet[], topology: string): string {
 }
 
 /** The sheet and its nearest side by side. */
-function compareLink(near: readonly NearSheet[], slug: string): string {
+function compareLink(near: readonly NearSheet[], pair: string | null, slug: string): string {
   const slugs = [slug, ...near.map((sheet) => sheet.slug)].slice(0, MOST_COMPARED);
-  return `<p class="note under"><a href="/compare/?sheets=${slugs.join(',')}">Side by side with this sheet</a></p>`;
+  const nearest = pair === null ? '' : `<a href="/compare/${pair}/">The nearest side by side with this sheet</a> · `;
+  return `<p class="note under">${nearest}<a href="/compare/?sheets=${slugs.join(',')}">${String(slugs.length)} side by side</a></p>`;
 }
 
 function nearRow(sheet: NearSheet, topology: string): string {

@@ -9,5 +9,10 @@ export function scatterOf(rows: readonly FinderRow[], found: ReadonlySet<FinderR
     return volume === null || watts === null || volume <= 0 || watts <= 0 ? [] : [{ name, kind, volume, watts, isFound: found.has(row) }];
   });
   if (points.length < 2) return '';
-  return finderScatter(points, { volume: ranges.volume ?? null, watts: ranges.watts ?? null }, width, width < 600 ? 320 : 452);
+  const count = points.filter((point) => point.isFound).length;
+  const description = `${String(count)} of ${String(points.length)} devices with a known size are found. The table below has the numbers.`;
+  return finderScatter(points, { volume: ranges.volume ?? null, watts: ranges.watts ?? null }, [width, width < 600 ? 320 : 452], {
+    id: 'scatter',
+    description,
+  });
 }

@@ -48,6 +48,7 @@ function titleZone(manifest: Manifest, page: RegisterPage): string {
     ['/topologies/', 'Which design it is'],
     ['/parts/', 'Where a part is used'],
     ['/makers/', 'Who made which part'],
+    ['/data/', 'All of it as data'],
     ...(site.address === null ? [] : [['/feed.xml', 'Feed of new sheets'] as const]),
   ] as const;
   const heading = `<div class="rt"><h1>Register of teardowns</h1><p class="summary">${escapeText(site.description)}</p><p class="ways" id="zones">${links.map(([address, words]) => `<a href="${address}">${words}</a>`).join(' ')}</p>${searchForm('')}</div>`;

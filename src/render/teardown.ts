@@ -1,9 +1,11 @@
 import type { DrawnSheet } from '../corpus/drawn-sheet.ts';
+import type { SizedDevice } from '../corpus/size-field.ts';
 import type { SheetBeside } from '../corpus/sheet-beside.ts';
 import type { SheetRank } from '../corpus/sheet-ranks.ts';
 import type { SiteSettings } from '../corpus/prepared.ts';
 import { besideZone } from './beside-zone.ts';
 import { findingsZone } from './record-zones.ts';
+import { sheetScatter } from './sheet-scatter.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { completedTitle } from './title-block.ts';
 import { ZONE_END, zoneLetter, zoneList, zoneStart, zoneTitle, type ZoneFrame } from './zone.ts';
@@ -12,13 +14,15 @@ import { ZONE_END, zoneLetter, zoneList, zoneStart, zoneTitle, type ZoneFrame } 
 export interface TeardownSurroundings {
   readonly site: SiteSettings;
   readonly beside: SheetBeside;
+  /** All devices of a known size, for the scatter. */
+  readonly devices: readonly SizedDevice[];
 }
 
 /** All zones of a teardown in order; a zone without data is left out and the letters close up. */
-export function teardownZones(slug: string, sheet: DrawnSheet, { site, beside }: TeardownSurroundings): string {
+export function teardownZones(slug: string, sheet: DrawnSheet, { site, beside, devices }: TeardownSurroundings): string {
   const parts = [
     ...sheet.zones,
-    besideZone(beside, { slug, topology: sheet.topology }),
+    besideZone(beside, { slug, topology: sheet.topology }, sheetScatter(slug, devices)),
     findingsZone([...sheet.diagnostics, ...beside.findings]),
     ...sheet.record,
   ].filter((part) => part !== null);

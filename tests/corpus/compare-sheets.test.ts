@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { compareSheets } from '../../src/corpus/compare-sheets.ts';
 import type { ComparisonRow } from '../../src/corpus/comparison-row.ts';
 import { comparedSlugs } from '../../src/corpus/comparison-address.ts';
-import { nearestPairs } from '../../src/corpus/nearest-pairs.ts';
+import { nearestPairs, pairOf } from '../../src/corpus/nearest-pairs.ts';
 import { pushedApart } from '../../src/figures/place-strip.ts';
 import { inventedSheet } from './invented-sheet.ts';
 
@@ -68,16 +68,25 @@ describe('the choice in the address', () => {
 });
 
 describe('pairs with a page of their own', () => {
-  test('neighbours in power within a family, at most one pair a sheet', () => {
-    const sheets = [100, 30, 65, 45].map((watts) => inventedSheet({ slug: `d-${String(watts)}`, ratedWatts: watts }));
-    const other = inventedSheet({ slug: 'x', family: 'flyback' });
-    expect(nearestPairs([...sheets, other]).map((pair) => pair.address)).toEqual(['d-30-and-d-45', 'd-45-and-d-65', 'd-65-and-d-100']);
+  const near = (of: Readonly<Record<string, string>>) => new Map(Object.entries(of).map(([slug, nearest]) => [slug, [{ slug: nearest }]]));
+
+  test('each sheet with the one most like it: one page where each is the other’s nearest, none for a sheet like no other', () => {
+    const sheets = ['d', 'c', 'b', 'a', 'x'].map((slug) => inventedSheet({ slug }));
+    const pairs = nearestPairs(sheets, near({ a: 'b', b: 'a', c: 'b', d: 'gone' }));
+    expect(pairs.map((pair) => pair.address)).toEqual(['b-and-c', 'a-and-b']);
   });
 
   test('two pairs never share an address', () => {
     const names = ['a', 'a-and-b', 'b', 'b-and-b', 'c'];
-    const pairs = nearestPairs(names.map((slug, index) => inventedSheet({ slug, ratedWatts: index + 1 })));
-    expect(new Set(pairs.map((pair) => pair.address)).size).toBe(pairs.length);
+    const sheets = names.map((slug) => inventedSheet({ slug }));
+    const pairs = nearestPairs(sheets, near({ a: 'b-and-b', 'a-and-b': 'b', c: 'a' }));
+    expect(pairs.map(({ address, one }) => [address, one.slug])).toEqual([
+      ['a-and-b-and-b', 'a'],
+      ['a-and-c', 'a'],
+    ]);
+    const byAddress = new Map(pairs.map((pair) => [pair.address, pair]));
+    expect(pairOf('a', 'b-and-b', byAddress)).toBe('a-and-b-and-b');
+    expect(pairOf('b', 'a-and-b', byAddress)).toBeNull();
   });
 });
 
