@@ -70,7 +70,7 @@ async function buildInto(fresh: string, out: string, key: string, prepared: Prep
       base: options.base,
       cache: resolve(options.cache),
       address: site.address,
-      slugs,
+      sheets: prepared,
     };
     await (options.builder ?? buildWithAstro)(request);
   } catch (error) {

@@ -23,20 +23,26 @@ export function hasDeviceFiles(prepared: string, slug: string): boolean {
 /** Files over all devices, in `/data/`. */
 const SITE_FILES = ['devices.csv', 'parts.csv', 'datapackage.json', 'device.schema.json'];
 
-/** Copies the data of the listed devices and the tables over all into a finished site. */
-export function copyOpenData(prepared: string, folder: string, slugs: readonly string[]): void {
-  for (const name of SITE_FILES) copyOpenFile(prepared, folder, `data/${name}`);
-  for (const slug of slugs) copyDeviceFiles(prepared, folder, slug);
+/** Sheets of a site, and the names that they had before. */
+export interface PublishedSheets {
+  readonly slugs: readonly string[];
+  readonly former: readonly (readonly [string, string])[];
 }
 
-/** Copies the files of one device into a finished site. */
-function copyDeviceFiles(prepared: string, folder: string, slug: string): void {
-  for (const path of Object.values(deviceFiles(slug))) copyOpenFile(prepared, folder, path);
+/**
+ * Copies the data of the listed devices and the tables over all into a finished site. What the comparison and the planner fetch stands
+ * under the former names too, so that an address that somebody kept still holds its choice.
+ */
+export function copyOpenData(prepared: string, folder: string, { slugs, former }: PublishedSheets): void {
+  for (const name of SITE_FILES) copyOpenFile(prepared, folder, `data/${name}`);
+  for (const slug of slugs) for (const path of Object.values(deviceFiles(slug))) copyOpenFile(prepared, folder, path);
+  for (const [name, slug] of former)
+    for (const kind of ['compared', 'planned'] as const) copyOpenFile(prepared, folder, deviceFiles(slug)[kind], deviceFiles(name)[kind]);
 }
 
 /** Copies one file into a finished site, where it is there. */
-function copyOpenFile(prepared: string, folder: string, path: string): void {
-  const to = join(folder, ...path.split('/'));
+function copyOpenFile(prepared: string, folder: string, path: string, as = path): void {
+  const to = join(folder, ...as.split('/'));
   try {
     copyFileSync(openDataPath(prepared, path), to);
   } catch (error) {

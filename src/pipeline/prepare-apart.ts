@@ -1,5 +1,6 @@
 import { fork } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { formerAddressPages } from '../corpus/former-address-pages.ts';
 import type { SiteSettings } from '../corpus/prepared.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { Prepared, PrepareOptions } from './prepare.ts';
@@ -11,6 +12,8 @@ export interface Preparation {
   readonly site: SiteSettings;
   /** Sheets that are listed, newest first. */
   readonly slugs: readonly string[];
+  /** Addresses that sheets had before, with the sheet that stands there now: old name, slug. */
+  readonly former: readonly (readonly [string, string])[];
 }
 
 /** What the process that prepares is asked and what it says. */
@@ -49,6 +52,10 @@ export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'o
 }
 
 /** What a build needs of a finished run. */
-export function preparationOf({ diagnostics, manifest }: Prepared): Preparation {
-  return { diagnostics, site: manifest.site, slugs: manifest.sheets.map((sheet) => sheet.slug) };
+export function preparationOf({ diagnostics, manifest }: Pick<Prepared, 'diagnostics' | 'manifest'>): Preparation {
+  const former = formerAddressPages(manifest.sheets).pages.flatMap(({ path, slug }) => {
+    const name = /^teardowns\/([^/]+)$/.exec(path)?.[1];
+    return name === undefined ? [] : [[name, slug] as const];
+  });
+  return { diagnostics, site: manifest.site, slugs: manifest.sheets.map((sheet) => sheet.slug), former };
 }

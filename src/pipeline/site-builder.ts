@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { copyOpenData } from './device-files.ts';
+import { copyOpenData, type PublishedSheets } from './device-files.ts';
 import { PROJECT_ROOT } from './project-root.ts';
 import { writeSiteMap } from './site-map.ts';
 
@@ -15,15 +15,14 @@ export interface SiteBuildRequest {
   readonly cache: string;
   /** Absolute address of the published site, null while unknown. */
   readonly address: string | null;
-  /** Sheets that are published. */
-  readonly slugs: readonly string[];
+  readonly sheets: PublishedSheets;
 }
 
 /** Writes the pages into the requested folder. Rejects with a reason in words when it cannot. */
 export type SiteBuilder = (request: SiteBuildRequest) => Promise<void>;
 
 /** The environment in which the site's own configuration finds its folders. */
-export function siteEnvironment(request: Omit<SiteBuildRequest, 'slugs'>): Record<string, string> {
+export function siteEnvironment(request: Omit<SiteBuildRequest, 'sheets'>): Record<string, string> {
   return {
     SEAMLINE_PREPARED: request.prepared,
     SEAMLINE_OUT: request.folder,
@@ -51,7 +50,7 @@ function memoryFlags(sheets: number): string[] {
 
 /** Builds with the site generator in a process of its own, so that its memory and its environment are its own too. */
 export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
-  const child = spawn(process.execPath, [...memoryFlags(request.slugs.length), siteProgram(), 'build', '--root', PROJECT_ROOT], {
+  const child = spawn(process.execPath, [...memoryFlags(request.sheets.slugs.length), siteProgram(), 'build', '--root', PROJECT_ROOT], {
     cwd: PROJECT_ROOT,
     env: { ...process.env, ...siteEnvironment(request), NODE_ENV: 'production' },
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -67,7 +66,7 @@ export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
     });
   });
   if (code !== 0) throw new Error(lastWords(said));
-  copyOpenData(request.prepared, request.folder, request.slugs);
+  copyOpenData(request.prepared, request.folder, request.sheets);
   writeSiteMap(request.folder, request.base, request.address);
 }
 

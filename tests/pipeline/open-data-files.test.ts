@@ -3,6 +3,7 @@ import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { copyOpenData } from '../../src/pipeline/device-files.ts';
+import { preparationOf } from '../../src/pipeline/prepare-apart.ts';
 import { prepare } from '../../src/pipeline/prepare.ts';
 import { contentFolder, entryText, temporaryFolder } from './content-folder.ts';
 
@@ -23,11 +24,7 @@ async function builtData(content: string): Promise<string> {
   const work = temporaryFolder();
   const { manifest } = await prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' });
   mkdirSync(join(work, 'site'));
-  copyOpenData(
-    join(work, 'p'),
-    join(work, 'site'),
-    manifest.sheets.map(({ slug }) => slug),
-  );
+  copyOpenData(join(work, 'p'), join(work, 'site'), preparationOf({ manifest, diagnostics: [] }));
   return join(work, 'site');
 }
 

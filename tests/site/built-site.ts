@@ -3,6 +3,7 @@ import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join, relative } from 'node:path';
+import { preparationOf } from '../../src/pipeline/prepare-apart.ts';
 import { prepare } from '../../src/pipeline/prepare.ts';
 import { PROJECT_ROOT } from '../../src/pipeline/project-root.ts';
 import { serverOf } from '../../src/pipeline/serve-folder.ts';
@@ -48,7 +49,7 @@ export async function buildSmallSite(base: string, teardowns: readonly string[],
     base,
     cache: join(room, 'cache'),
     address: more.address ?? null,
-    slugs: manifest.sheets.map(({ slug }) => slug),
+    sheets: preparationOf({ manifest, diagnostics: [] }),
   });
   const pages = htmlFiles(folder).map((file) => `${base}${relative(folder, file).replace(/(^|\/)index\.html$/, '$1')}`);
   return { folder, base, pages: pages.sort(), slugs: teardowns };

@@ -36,12 +36,18 @@ async function runComparison(box: HTMLElement, rows: readonly FinderRow[]): Prom
   const fetched = new Map<string, ComparedSheet>();
   const parameters = new URL(location.href).searchParams;
   const { slugs, leftOut } = comparedSlugs(parameters.get('sheets'));
-  const known = (slug: string): boolean => rows.some((row) => row.slug === slug);
-  let chosen = slugs.filter(known);
+  const fetchSheet = async (slug: string): Promise<ComparedSheet | null> =>
+    // Written by the build that this script belongs to.
+    (await fetchJson(`${box.dataset['sheets'] ?? ''}${encodeURIComponent(slug)}.json`)) as ComparedSheet | null;
+  // An address that was kept may name a sheet as it was called before; its file stands under that name too.
+  const named = await Promise.all(
+    slugs.map(async (slug) => (rows.some((row) => row.slug === slug) ? slug : ((await fetchSheet(slug).catch(() => null))?.slug ?? null))),
+  );
+  let chosen = [...new Set(named.filter((slug) => slug !== null))];
   const hidden = new Set((parameters.get('without') ?? '').split('.').filter((id) => id !== ''));
   only.checked = parameters.get('only') === 'differing';
   const remarks = [
-    ...slugs.filter((slug) => !known(slug)).map((slug) => `No published sheet has the address “${slug}”; it is left out.`),
+    ...slugs.filter((_, index) => named[index] === null).map((slug) => `No published sheet has the address “${slug}”; it is left out.`),
     ...(leftOut.length > 0 ? [`At most ${String(MOST_COMPARED)} stand side by side; ${leftOut.join(', ')} left out.`] : []),
   ];
   add.append(...sortRows(rows, { by: 'name', falling: false }).map((row) => new Option(nameOf(row), row.slug)));
@@ -50,7 +56,7 @@ async function runComparison(box: HTMLElement, rows: readonly FinderRow[]): Prom
     const asked = chosen;
     await Promise.all(
       asked.filter((slug) => !fetched.has(slug)).map(async (slug) => {
-        const sheet = (await fetchJson(`${box.dataset['sheets'] ?? ''}${encodeURIComponent(slug)}.json`)) as ComparedSheet | null;
+        const sheet = await fetchSheet(slug);
         if (sheet !== null) fetched.set(slug, sheet);
       }),
     ); // prettier-ignore
