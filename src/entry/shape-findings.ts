@@ -69,8 +69,9 @@ function typeFault(path: DataPath, value: unknown, expected: readonly string[]):
   if (value === undefined) return missing(path);
   if (value === null) return shapeFault(path, `${name(path)} is empty.`, 'Fill it in, or take the line out.');
   if (expected.includes('text') && typeof value === 'number') {
-    const message = `${name(path)} is the bare number ${String(value)}; text is wanted here.`;
-    const advice = `Put it in quotes as it was written, zeros included: "${String(value)}"; a quantity needs its unit too.`;
+    // What was written is in the quoted line; the number that YAML made of it may have lost its zeros.
+    const message = `${name(path)} is a bare number; text is wanted here.`;
+    const advice = 'Put it in quotes as it is written here, zeros included; a quantity needs its unit too.';
     return { finding: readingFinding('unquoted-number', atValue(path), message, { advice }), remove: path };
   }
   return shapeFault(path, `${name(path)} should be ${[...new Set(expected)].join(' or ')}, and is ${shown(value)}.`);

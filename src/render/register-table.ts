@@ -3,7 +3,7 @@ import { silhouette, silhouetteScale } from '../figures/silhouette.ts';
 import { glyphChain } from '../figures/stage-glyph.ts';
 import { shareBar } from '../figures/share-bar.ts';
 import type { SheetSummary } from '../corpus/prepared.ts';
-import { ratingMarks } from './mark.ts';
+import { markWith, ratingMarks } from './mark.ts';
 import { fixedNumber } from './quantity.ts';
 import { counted } from './words.ts';
 import { frontOf } from './line-up.ts';
@@ -45,7 +45,7 @@ function registerRow(sheet: SheetSummary, scale: number, densest: number): strin
       : `${fixedNumber(sheet.ratedWatts, Number.isInteger(sheet.ratedWatts) ? 0 : 1)}<span class="unit-phone">\u00a0W</span>`;
   return (
     `<tr><td class="m1 no">${escapeText(sheet.number ?? '–')} <span class="soft">${escapeText(sheet.revision)}</span></td><td class="sil-cell">${drawing}</td>` +
-    `<th scope="row" class="dev"><a href="/teardowns/${sheet.slug}/">${escapeText(name)}</a><span class="kind">${escapeText(sheet.kind)}, ${counted(outputs, 'port')}${sheet.status === 'draft' ? ', <b>draft</b>' : ''}</span></th>` +
+    `<th scope="row" class="dev"><a href="/teardowns/${sheet.slug}/">${escapeText(name)}</a><span class="kind">${escapeText(sheet.kind)}, ${counted(outputs, 'port')}${sheet.status === 'draft' ? ', <b>draft</b>' : ''}${sheet.recall === null ? '' : `, ${markWith('error', '<b>recalled</b>')}`}</span></th>` +
     `<td class="path">${glyphChain(pathGlyphs(sheet.glyphs))}<span class="kind">${escapeText(sheet.topology)}</span></td>` +
     `<td class="n rated">${rated}</td><td class="n dens">${densityCell}</td><td class="marks">${ratingMarks(sheet)}</td><td class="m1 n issued">${escapeText(sheet.published)}</td></tr>`
   );

@@ -109,8 +109,9 @@ export const FIELD_CASES: readonly FieldCase[] = [
   later('P40', 'power that does not last', 'measurements', 'needs logs over time'),
   covered(
     'P43',
-    'a recall stands above the sheet and in the feed',
+    'a recall stands above the sheet, in the register, in the search and in the feed',
     [ADDRESSED, 'says when a device is recalled'],
+    [ADDRESSED, 'stands in the register and in the search'],
     ['tests/entry/read-entry.test.ts', 'recall: {'],
   ),
 

@@ -56,6 +56,14 @@ describe('a draft', () => {
   });
 });
 
+describe('a recall', () => {
+  it('stands in the register and in the search, where readers come from', () => {
+    expect(read('index.html')).toMatch(/Cube 20<\/a><span class="kind">[^<]*, <span class="mk error">.{0,200}<b>recalled<\/b>/u);
+    const found = readdirSync(join(site.folder, 'search/found')).map((name) => read(join('search/found', name)));
+    expect(found.join('\n')).toMatch(/"Recalled · /u);
+  });
+});
+
 describe('the feed', () => {
   it('is well-formed, names the newest first, and every address in it is whole and under the base path', () => {
     const feed = read('feed.xml');

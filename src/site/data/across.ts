@@ -55,8 +55,14 @@ function sheetDocuments({ sheets }: Manifest): readonly SearchDocument[] {
       group: 'Teardowns',
       address: `/teardowns/${sheet.slug}/`,
       title: sheet.name.startsWith(sheet.maker) ? sheet.name : `${sheet.maker} ${sheet.name}`,
-      line: [sheet.number, sheet.kind, sheet.topology].filter((piece) => piece !== null && piece !== '').join(' · '),
-      terms: { name: wordsOf(terms.name), data: wordsOf(terms.data), text: wordsOf(terms.text) },
+      line: [sheet.recall === null ? '' : 'Recalled', sheet.number, sheet.kind, sheet.topology]
+        .filter((piece) => piece !== null && piece !== '')
+        .join(' · '),
+      terms: {
+        name: wordsOf(terms.name),
+        data: [...wordsOf(terms.data), ...(sheet.recall === null ? [] : ['recalled', 'recall'])],
+        text: wordsOf(terms.text),
+      },
     };
   });
 }
