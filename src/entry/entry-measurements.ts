@@ -65,14 +65,18 @@ export interface MeasuredPoint {
   readonly path: DataPath;
 }
 
+/** A log beside the entry, and how its file is to be read. */
 export interface LogFile {
   readonly id: string;
   readonly file: string;
+  /** Heads of the file by what the column is: "voltage", "U(V)"; a unit behind "in": "Ch2 in mA". */
   readonly columns: Readonly<Record<string, string>>;
   readonly decimal: 'point' | 'comma';
   readonly port: string | null;
   readonly line: string | null;
   readonly ambient: string | null;
+  /** What was done, by the time from the first row as written. */
+  readonly events: Readonly<Record<string, string>>;
   readonly note: string | null;
   readonly path: DataPath;
 }

@@ -13,6 +13,7 @@ export function readLogs(source: EntrySource['logs']): readonly LogFile[] {
       port: fields.port ?? null,
       line: fields.line ?? null,
       ambient: fields.ambient ?? null,
+      events: fields.events ?? {},
       note: fields.note ?? null,
       path: ['logs', id],
     };

@@ -7,11 +7,17 @@ const LOG_SCHEMA = z
     columns: z
       .record(z.string().min(1), z.string().min(1))
       .optional()
-      .describe("What each column is, by the file's own head. Example: { time: Zeit [s], voltage: U(V), current: I(A) }"),
+      .describe(
+        'What each column is, by the file\'s own head; a unit that the head does not say stands behind "in". Words: time, date, voltage, current, power, temperature (with a place behind it where there are several), ambient, input voltage, input current, input power, energy, charge. Example: { time: Zeit [s], voltage: U(V), current: Ch2 in mA }',
+      ),
     decimal: z.enum(['point', 'comma']).optional().describe('Decimal sign in the file; point where left out.'),
     port: words('Port that was logged.').optional(),
     line: words('Supply voltage during the log.', '230 V').optional(),
     ambient: words('Temperature of the air.', '25 °C').optional(),
+    events: z
+      .record(z.string().min(1), z.string().min(1))
+      .optional()
+      .describe('What was done during the log, by the time from its first row. Example: { 20 s: phone plugged into C2 }'),
     note: note(),
   })
   .describe('One log.');

@@ -16,27 +16,19 @@ export interface ColumnStatistics {
   readonly highestRow: number;
 }
 
-/**
- * One pass over a column. Variance by the updating formulas of Welford (1962), which lose no digits where the mean is large beside the
- * spread. Null where the column has no number.
- */
+/** Null where the column has no number. The deviation is taken about the mean in a second pass, so that a large mean costs no digits. */
 export function columnStatistics(time: Float64Array, values: Float64Array): ColumnStatistics | null {
-  let rows = 0;
-  let mean = 0;
-  let squares = 0;
-  let integral = 0;
+  let [rows, sum, integral] = [0, 0, 0];
   let [firstTime, lastTime, lastValue] = [0, 0, 0];
   let [lowest, highest, lowestRow, highestRow] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0, 0];
   for (let row = 0; row < values.length; row += 1) {
     const value = values[row] ?? Number.NaN;
     const at = time[row] ?? Number.NaN;
     if (value !== value) continue;
-    rows += 1;
-    const away = value - mean;
-    mean += away / rows;
-    squares += away * (value - mean);
-    if (rows === 1) firstTime = at;
+    if (rows === 0) firstTime = at;
     else integral += ((value + lastValue) / 2) * (at - lastTime);
+    rows += 1;
+    sum += value;
     if (value < lowest) {
       lowest = value;
       lowestRow = row;
@@ -50,7 +42,16 @@ export function columnStatistics(time: Float64Array, values: Float64Array): Colu
   }
   if (rows === 0) return null;
   const covered = lastTime - firstTime;
-  const overTime = covered > 0 ? integral / covered : mean;
-  const deviation = rows > 1 ? Math.sqrt(Math.max(0, squares) / (rows - 1)) : 0;
-  return { rows, integral, covered, mean: overTime, deviation, lowest, highest, lowestRow, highestRow };
+  const mean = covered > 0 ? integral / covered : sum / rows;
+  const deviation = deviationFrom(values, sum / rows, rows);
+  return { rows, integral, covered, mean, deviation, lowest, highest, lowestRow, highestRow };
+}
+
+function deviationFrom(values: Float64Array, mean: number, rows: number): number {
+  let squares = 0;
+  for (let row = 0; row < values.length; row += 1) {
+    const away = (values[row] ?? Number.NaN) - mean;
+    if (away === away) squares += away * away;
+  }
+  return rows > 1 ? Math.sqrt(squares / (rows - 1)) : 0;
 }

@@ -7,65 +7,58 @@ const NOISE_TIMES = 12;
 /** Seconds of rows that make a level on either side, and their least and greatest count. */
 const LEVEL_SECONDS = 0.5;
 const [FEWEST_ROWS, MOST_ROWS] = [3, 25];
+/** Changes from row to row that are looked at for the usual one. */
+const SAMPLED = 4096;
 
 /**
  * Rows at which a column goes to another level: the means of the rows on both sides differ, and half of the difference lies between two
  * neighbouring rows. A ramp has no step. Each row is the first one of the new level; in order.
+ *
+ * @param most Greatest absolute value of the column.
  */
-export function levelSteps(time: Float64Array, values: Float64Array): readonly number[] {
+export function levelSteps(time: Float64Array, values: Float64Array, most: number): readonly number[] {
   const side = Math.min(MOST_ROWS, Math.max(FEWEST_ROWS, Math.round(LEVEL_SECONDS / Math.max(usualStep(time), 1e-9))));
-  if (values.length < 2 * side) return [];
-  const sums = runningSums(values);
-  const least = leastStep(values);
-  const steps: number[] = [];
-  let best = -1;
-  let bestChange = 0;
-  for (let row = side; row <= values.length - side; row += 1) {
-    const change = Math.abs(sum(sums, row, row + side) - sum(sums, row - side, row)) / side;
-    if (change > least && change > bestChange) {
-      best = row;
-      bestChange = change;
-    }
-    const isOver = best !== -1 && (change <= least || row - best > side || row === values.length - side);
-    if (!isOver) continue;
-    if (isSharp(values, best, bestChange)) steps.push(best);
-    best = -1;
-    bestChange = 0;
-  }
-  return steps;
-}
-
-function runningSums(values: Float64Array): Float64Array {
-  const sums = new Float64Array(values.length + 1);
-  let last = 0;
+  const least = Math.max(STEP_SHARE * most, NOISE_TIMES * usualChange(values));
+  const steps: { readonly row: number; readonly change: number }[] = [];
+  let before = Number.NaN;
   for (let row = 0; row < values.length; row += 1) {
     const value = values[row] ?? Number.NaN;
-    if (value === value) last = value;
-    sums[row + 1] = (sums[row] ?? 0) + last;
+    if (value !== value) continue;
+    const jump = Math.abs(value - before);
+    before = value;
+    if (!(jump >= least / 2)) continue;
+    const change = Math.abs(mean(values, row, row + side) - mean(values, row - side, row));
+    if (!(change >= least) || jump < change / 2) continue;
+    const last = steps.at(-1);
+    const isSame = last !== undefined && row - last.row <= side;
+    if (isSame && change <= last.change) continue;
+    if (isSame) steps.pop();
+    steps.push({ row, change });
   }
-  return sums;
+  return steps.map(({ row }) => row);
 }
 
-function sum(sums: Float64Array, from: number, to: number): number {
-  return (sums[to] ?? 0) - (sums[from] ?? 0);
+/** Mean of some rows, `NaN` where fewer than all of them are there. */
+function mean(values: Float64Array, from: number, to: number): number {
+  if (from < 0 || to > values.length) return Number.NaN;
+  let [sum, count] = [0, 0];
+  for (let row = from; row < to; row += 1) {
+    const value = values[row] ?? Number.NaN;
+    if (value !== value) continue;
+    sum += value;
+    count += 1;
+  }
+  return sum / count;
 }
 
-function leastStep(values: Float64Array): number {
-  let most = 0;
-  for (const value of values) if (Math.abs(value) > most) most = Math.abs(value);
-  const stride = Math.max(1, Math.floor(values.length / 4096));
+/** The median change from one row to the next, of evenly spread rows. */
+function usualChange(values: Float64Array): number {
+  const stride = Math.max(1, Math.floor(values.length / SAMPLED));
   const changes: number[] = [];
   for (let row = 1; row < values.length; row += stride) {
-    const change = Math.abs((values[row] ?? 0) - (values[row - 1] ?? 0));
-    if (!Number.isNaN(change)) changes.push(change);
+    const change = Math.abs((values[row] ?? Number.NaN) - (values[row - 1] ?? Number.NaN));
+    if (change === change) changes.push(change);
   }
   changes.sort((one, other) => one - other);
-  return Math.max(STEP_SHARE * most, NOISE_TIMES * (changes[Math.floor(changes.length / 2)] ?? 0));
-}
-
-/** Whether half of the change lies between two rows next to the place. */
-function isSharp(values: Float64Array, row: number, change: number): boolean {
-  let most = 0;
-  for (let at = row - 1; at <= row + 1; at += 1) most = Math.max(most, Math.abs((values[at] ?? 0) - (values[at - 1] ?? 0)) || 0);
-  return most >= change / 2;
+  return changes[Math.floor(changes.length / 2)] ?? 0;
 }

@@ -6,10 +6,9 @@ import type { LogSeries } from './log-rows.ts';
 const POINTS = 480;
 
 /** Points of a column for a plot: the largest triangles, and both exact extremes wherever those left them out. */
-export function logCurve(time: Float64Array, series: LogSeries, extremes: readonly number[]): LogCurve {
+export function logCurve(time: Float64Array, series: LogSeries, extremes: readonly number[], hasBlanks: boolean): LogCurve {
   const { quantity, dimension, values } = series;
-  const isBlank = values.some((value) => value !== value);
-  const rows = isBlank ? Uint32Array.from(values.keys().filter((row) => !Number.isNaN(values[row]))) : null;
+  const rows = hasBlanks ? Uint32Array.from(values.keys()).filter((row) => !Number.isNaN(values[row])) : null;
   const [at, numbers] =
     rows === null ? [time, values] : [Float64Array.from(rows, (row) => time[row] ?? 0), Float64Array.from(rows, (row) => values[row] ?? 0)];
   const kept = [...largestTriangles(at, numbers, POINTS)].map((place) => rows?.[place] ?? place);

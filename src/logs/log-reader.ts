@@ -1,6 +1,6 @@
 import { scaleOf } from '../units/display-units.ts';
 import { faultList, type FaultList } from './fault-list.ts';
-import { growingColumn, type GrowingColumn } from './growing-column.ts';
+import { growingRows, type GrowingRows } from './growing-rows.ts';
 import type { LogColumns, NumberColumn } from './log-columns.ts';
 import type { LogFault } from './log-rule.ts';
 import type { LogRows } from './log-rows.ts';
@@ -10,7 +10,7 @@ import { timeBase, type TimeBase } from './time-base.ts';
 /** Takes the rows of a log one by one, strictly: a row that does not fit is left out and told. */
 export interface LogReader {
   readonly row: (cells: readonly string[], line: number) => void;
-  /** Everything that was read; the reader is empty afterwards. */
+  /** Everything that was read. */
   readonly end: () => { readonly rows: LogRows; readonly faults: readonly LogFault[]; readonly assumed: readonly AssumedUnit[] };
 }
 
@@ -26,7 +26,8 @@ interface Intake {
   readonly columns: LogColumns;
   readonly decimal: DecimalSign;
   readonly faults: FaultList;
-  readonly time: GrowingColumn;
+  /** The time, then the numbers in the order of `numbers`. */
+  readonly taken: GrowingRows;
   readonly numbers: readonly NumberIntake[];
   base: TimeBase | null;
   start: string | null;
@@ -40,7 +41,6 @@ interface Intake {
 
 interface NumberIntake {
   readonly column: NumberColumn;
-  readonly values: GrowingColumn;
   readonly scale: number;
   readonly offset: number;
   /** Whether each cell carries its own unit. */
@@ -56,48 +56,55 @@ const COUNTED_ROWS = 200;
 /** Makes a reader for these columns. */
 export function logReader(columns: LogColumns, decimal: DecimalSign): LogReader {
   const intake: Intake = {
-    ...{ columns, decimal, faults: faultList(), time: growingColumn(), base: null, start: null, isTimeRefused: false },
+    ...{
+      columns,
+      decimal,
+      faults: faultList(),
+      taken: growingRows(1 + columns.numbers.length),
+      base: null,
+      start: null,
+      isTimeRefused: false,
+    },
     ...{ first: 0, last: Number.NEGATIVE_INFINITY, count: 0, jumps: [] },
     numbers: columns.numbers.map((column) => ({
-      ...{ column, values: growingColumn(), scale: scaleOf(column.unit), offset: column.unit.offset },
+      ...{ column, scale: scaleOf(column.unit), offset: column.unit.offset },
       ...{ hasOwnUnits: false, places: Number.NEGATIVE_INFINITY, blanks: 0, firstBlank: 0 },
     })),
   };
-  const scratch = new Float64Array(columns.numbers.length);
   return {
     row(cells, line) {
-      takeRow(intake, cells, line, scratch);
+      takeRow(intake, cells, line);
     },
     end: () => finished(intake),
   };
 }
 
-function takeRow(intake: Intake, cells: readonly string[], line: number, scratch: Float64Array): void {
+function takeRow(intake: Intake, cells: readonly string[], line: number): void {
   if (!fits(intake, cells, line)) return;
   const at = timeOf(intake, cells, line);
   if (Number.isNaN(at)) return;
-  const { numbers, decimal, time } = intake;
+  const { numbers, decimal, taken } = intake;
   const isEarly = intake.count < COUNTED_ROWS;
-  let isSound = true;
-  for (let place = 0; place < numbers.length; place += 1) {
-    const number = numbers[place];
-    if (number === undefined) break;
+  let [isSound, place] = [true, 0];
+  for (const number of numbers) {
     const cell = cells[number.column.index] ?? '';
     if (isEarly) lookAtDigits(intake, number, cell);
-    let value = number.hasOwnUnits ? measuredCell(cell, number.column.dimension, decimal) : numberInCell(cell, decimal);
-    if (!number.hasOwnUnits) value = value * number.scale + number.offset;
-    // A number that is none is the only one that differs from itself.
+    const value = number.hasOwnUnits
+      ? measuredCell(cell, number.column.dimension, decimal)
+      : numberInCell(cell, decimal) * number.scale + number.offset;
+    // What is no number is the only thing that differs from itself.
     if (value !== value && !isBlank(number, cell, line)) {
       reportCell(intake, number.column, cell, line);
       isSound = false;
     }
-    scratch[place] = value;
+    place += 1;
+    taken.put(place, value);
   }
   if (!isSound) return;
   if (intake.count === 0) intake.first = at;
+  taken.put(0, at - intake.first);
+  taken.keep();
   noteLine(intake, line);
-  time.push(at - intake.first);
-  for (let place = 0; place < numbers.length; place += 1) numbers[place]?.values.push(scratch[place] ?? Number.NaN);
   intake.last = at;
   intake.count += 1;
 }
@@ -177,14 +184,14 @@ function noteLine({ jumps, count }: Intake, line: number): void {
 }
 
 function finished(intake: Intake): ReturnType<LogReader['end']> {
-  const { faults, numbers, jumps, base, columns } = intake;
+  const { faults, numbers, jumps, base, columns, taken } = intake;
   for (const { blanks, firstBlank, column } of numbers) {
     if (blanks === 0) continue;
     const message = `${blanks} of ${intake.count} rows have no ${column.quantity}; this is the first`;
     faults.add('log-blank-cell', message, { in: 'file', line: firstBlank, cell: column.index });
   }
-  const series = numbers.map(({ column, values, places, scale, hasOwnUnits }) => ({
-    ...{ quantity: column.quantity, dimension: column.dimension, head: column.head, values: values.take() },
+  const series = numbers.map(({ column, places, scale, hasOwnUnits }, index) => ({
+    ...{ quantity: column.quantity, dimension: column.dimension, head: column.head, values: taken.column(index + 1) },
     resolution: Number(`1e${Number.isFinite(places) ? -places : 0}`) * (hasOwnUnits ? 1 : scale),
   }));
   const assumed = numbers
@@ -196,7 +203,7 @@ function finished(intake: Intake): ReturnType<LogReader['end']> {
     return jump === undefined ? 1 : jump.line + row - jump.row;
   };
   return {
-    rows: { time: intake.time.take(), series, start: intake.start, lineOf },
+    rows: { time: taken.column(0), series, start: intake.start, lineOf },
     faults: faults.all(),
     assumed: [...ofTime, ...assumed],
   };

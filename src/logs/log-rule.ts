@@ -72,6 +72,14 @@ export const LOG_RULES = [
     source: 'RFC 4180, section 2, item 4',
   },
   {
+    id: 'log-quote',
+    title: 'A double quote in a log is never closed',
+    severity: 'error',
+    why: 'Everything behind it counts as one cell, so no further row is read.',
+    advice: 'Delete the quote, or close it.',
+    source: 'RFC 4180, section 2, item 5',
+  },
+  {
     id: 'log-cell',
     title: 'A cell of a log is not a number',
     severity: 'error',

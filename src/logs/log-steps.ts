@@ -49,9 +49,18 @@ export function logSteps(
 
 /** Rows at which any of the columns steps; columns that step at about the same time make one. */
 function stepRows(time: Float64Array, series: readonly LogSeries[], usual: number): readonly number[] {
-  const rows = series.flatMap(({ values }) => levelSteps(time, values)).sort((one, other) => one - other);
+  const rows = series.flatMap(({ values }) => levelSteps(time, values, greatest(values))).sort((one, other) => one - other);
   const apart = Math.max(2 * usual, 0.5);
   return rows.filter((row, index) => index === 0 || (time[row] ?? 0) - (time[rows[index - 1] ?? 0] ?? 0) > apart);
+}
+
+function greatest(values: Float64Array): number {
+  let most = 0;
+  for (let row = 0; row < values.length; row += 1) {
+    const size = Math.abs(values[row] ?? 0);
+    if (size > most) most = size;
+  }
+  return most;
 }
 
 function nearestRow(time: Float64Array, found: readonly number[], moment: number, usual: number): number {

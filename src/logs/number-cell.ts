@@ -3,23 +3,45 @@ import { scaleOf } from '../units/display-units.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { unitSpelt } from './head-unit.ts';
 
-const ZERO = 48;
-const NINE = 57;
-const LOWER_CASE = 32;
-const LETTER_E = 101;
-
 /** Decimal sign of a file. */
 export type DecimalSign = 'point' | 'comma';
 
 /** The number in a cell, `NaN` for anything that is no plain decimal number: blank, "nan", "0x1F", "1,5" with a decimal point, "Infinity". */
 export function numberInCell(cell: string, decimal: DecimalSign): number {
-  const value = Number(decimal === 'comma' ? cell.replace(',', '.') : cell);
-  // What JavaScript reads besides decimal numbers begins with 0 and a letter, or is blank (0), or infinite.
-  if (value === 0 && !/\d/.test(cell)) return Number.NaN;
-  const second = cell.charCodeAt(1);
-  if (second > NINE && cell.charCodeAt(0) === ZERO && (second | LOWER_CASE) !== LETTER_E) return Number.NaN;
+  const plain = plainDecimal(cell, decimal === 'comma' ? COMMA : POINT);
+  return plain === plain ? plain : rarerNumber(cell, decimal);
+}
+
+const [ZERO, NINE, POINT, COMMA, MINUS] = [48, 57, 46, 44, 45];
+/** Whole numbers of so many digits, and powers of ten up to this, are exact, so that their quotient is the nearest double. */
+const EXACT_DIGITS = 15;
+const TENS = Array.from({ length: EXACT_DIGITS + 1 }, (_, exponent) => 10 ** exponent);
+
+/** "-20.0834": nearly every cell of a log, in a third of the time that the general reader takes; `NaN` for any other writing. */
+function plainDecimal(cell: string, sign: number): number {
+  const isBelow = cell.charCodeAt(0) === MINUS;
+  let [mantissa, digits, places] = [0, 0, -1];
+  for (let at = isBelow ? 1 : 0; at < cell.length; at += 1) {
+    const code = cell.charCodeAt(at);
+    if (code >= ZERO && code <= NINE) {
+      mantissa = mantissa * 10 + code - ZERO;
+      digits += 1;
+      if (places >= 0) places += 1;
+    } else if (code === sign && places < 0) places = 0;
+    else return Number.NaN;
+  }
+  if (digits === 0 || digits > EXACT_DIGITS) return Number.NaN;
+  const size = places > 0 ? mantissa / (TENS[places] ?? 1) : mantissa;
+  return isBelow ? -size : size;
+}
+
+const GENERAL = /^\s*[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d{1,3})?\s*$/;
+
+/** With spaces around it, a plus, an exponent, or more digits. */
+function rarerNumber(cell: string, decimal: DecimalSign): number {
   if (decimal === 'comma' && cell.includes('.')) return Number.NaN;
-  return Number.isFinite(value) ? value : Number.NaN;
+  const text = decimal === 'comma' ? cell.replace(',', '.') : cell;
+  return GENERAL.test(text) && Number.isFinite(Number(text)) ? Number(text) : Number.NaN;
 }
 
 /** A number with its unit in one cell, in SI units: "20.08 V", "980 mA"; `NaN` where it is none of this dimension. */

@@ -1,3 +1,5 @@
+import { rowFrom } from './level-change.ts';
+
 /** How a power went over time, in watts and seconds. */
 export interface PowerCourse {
   /** Highest mean over ten seconds. */
@@ -35,14 +37,19 @@ export function powerCourse(time: Float64Array, power: Float64Array): PowerCours
 }
 
 function withoutBlanks(time: Float64Array, power: Float64Array): { readonly time: Float64Array; readonly power: Float64Array } {
-  if (!power.some((watts) => watts !== watts)) return { time, power };
+  if (!hasBlanks(power)) return { time, power };
   return { time: time.filter((_, row) => !Number.isNaN(power[row])), power: power.filter((watts) => !Number.isNaN(watts)) };
+}
+
+function hasBlanks(values: Float64Array): boolean {
+  for (let row = 0; row < values.length; row += 1) if (Number.isNaN(values[row])) return true;
+  return false;
 }
 
 /** First and last row under load. */
 function loadOf(power: Float64Array): { readonly from: number; readonly to: number } | null {
   let most = 0;
-  for (const watts of power) if (watts > most) most = watts;
+  for (let row = 0; row < power.length; row += 1) most = Math.max(most, power[row] ?? 0);
   if (most === 0) return null;
   const isOn = (watts: number): boolean => watts >= LOAD_SHARE * most;
   return { from: power.findIndex(isOn), to: power.findLastIndex(isOn) };
@@ -80,7 +87,7 @@ function highest(time: Float64Array, power: Float64Array, means: Float64Array): 
 
 /** Mean over time from a moment to the end. */
 function meanFrom(time: Float64Array, power: Float64Array, from: number): number {
-  const first = time.findIndex((at) => at > from);
+  const first = from < (time[0] ?? 0) ? 0 : rowFrom(time, from);
   let integral = 0;
   for (let row = first + 1; row < time.length; row += 1)
     integral += (((power[row] ?? 0) + (power[row - 1] ?? 0)) / 2) * ((time[row] ?? 0) - (time[row - 1] ?? 0));

@@ -9,7 +9,7 @@ import type { LogRows, LogSeries } from './log-rows.ts';
 import { logSteps, type NamedEvent } from './log-steps.ts';
 import { loggedValue } from './logged-value.ts';
 import { powerCourse } from './power-course.ts';
-import { timeGaps, usualStep, type TimeGap } from './time-gaps.ts';
+import type { TimeGap } from './time-gaps.ts';
 import { withPower } from './with-power.ts';
 
 /** A test of sustained power lasts at least this long, seconds (common practice: the case has then come near its final temperature). */
@@ -28,18 +28,24 @@ interface Frame {
   readonly gaps: readonly TimeGap[];
 }
 
+/** What is known of the times of a log. */
+interface LogTimes {
+  readonly usual: number;
+  readonly gaps: readonly TimeGap[];
+  readonly events: readonly NamedEvent[];
+}
+
 /** Everything that the rows of a log say; null where there is no row. */
-export function summariseLog(log: LogFile, rows: LogRows, events: readonly NamedEvent[] = []): LogSummary | null {
+export function summariseLog(log: LogFile, rows: LogRows, { usual, gaps, events }: LogTimes): LogSummary | null {
   const { time } = rows;
   const series = withPower(rows);
-  const usual = usualStep(time);
   const measured = series.flatMap((each): Measured[] => {
     const statistics = columnStatistics(time, each.values);
     return statistics === null ? [] : [{ series: each, statistics }];
   });
   const last = time.at(-1);
   if (last === undefined || measured.length === 0) return null;
-  const frame: Frame = { log, at: log.path.join('.'), time, gaps: timeGaps(time, usual) };
+  const frame: Frame = { log, at: log.path.join('.'), time, gaps };
   const of = (quantity: string): Measured | null => measured.find((each) => each.series.quantity === quantity) ?? null;
   return {
     ...{ id: log.id, file: log.file, path: log.path, port: log.port, line: log.line, ambient: log.ambient, note: log.note },
@@ -51,7 +57,9 @@ export function summariseLog(log: LogFile, rows: LogRows, events: readonly Named
     charge: integralOf('charge', of('current'), frame, 'amperes'),
     power: powerOf(of('power'), frame),
     steps: logSteps({ time, series: measured.map((each) => each.series), usual, at: frame.at }, events),
-    curves: measured.map(({ series: each, statistics }) => logCurve(time, each, [statistics.lowestRow, statistics.highestRow])),
+    curves: measured.map(({ series: each, statistics }) =>
+      logCurve(time, each, [statistics.lowestRow, statistics.highestRow], statistics.rows < time.length),
+    ),
   };
 }
 

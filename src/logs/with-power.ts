@@ -12,12 +12,15 @@ export function withPower(rows: LogRows): readonly LogSeries[] {
 function product(rows: LogRows, quantity: string, volts: string, amps: string): readonly LogSeries[] {
   const [voltage, current] = [seriesOf(rows, volts), seriesOf(rows, amps)];
   if (seriesOf(rows, quantity) !== null || voltage === null || current === null) return [];
-  const values = voltage.values.map((value, row) => value * (current.values[row] ?? Number.NaN));
-  return [{ quantity, dimension: 'power', head: null, values, resolution: productResolution(voltage, current) }];
-}
-
-/** A product is known to the coarser of what either digit does to it at its largest. */
-function productResolution(voltage: LogSeries, current: LogSeries): number {
-  const largest = ({ values }: LogSeries): number => values.reduce((most, value) => (Math.abs(value) > most ? Math.abs(value) : most), 0);
-  return Math.max(voltage.resolution * largest(current), current.resolution * largest(voltage));
+  const values = new Float64Array(voltage.values.length);
+  let [mostVolts, mostAmps] = [0, 0];
+  for (let row = 0; row < values.length; row += 1) {
+    const [value, flow] = [voltage.values[row] ?? Number.NaN, current.values[row] ?? Number.NaN];
+    values[row] = value * flow;
+    if (Math.abs(value) > mostVolts) mostVolts = Math.abs(value);
+    if (Math.abs(flow) > mostAmps) mostAmps = Math.abs(flow);
+  }
+  // A product is known to the coarser of what either last digit does to it at its largest.
+  const resolution = Math.max(voltage.resolution * mostAmps, current.resolution * mostVolts);
+  return [{ quantity, dimension: 'power', head: null, values, resolution }];
 }
