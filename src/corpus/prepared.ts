@@ -2,6 +2,7 @@ import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { Derived } from '../derived/derived.ts';
 import type { PartFacts } from './part-facts/part-facts.ts';
+import type { PublishedPhoto } from './published-photo.ts';
 import type { SheetTraits } from './sheet-traits.ts';
 import type { Table } from '../tables/table.ts';
 
@@ -17,6 +18,8 @@ export interface PreparedSheet {
   readonly html: string;
   readonly headings: readonly { readonly depth: number; readonly id: string; readonly text: string }[];
   readonly diagnostics: readonly Diagnostic[];
+  /** In the order of `entry.photos`; null for one that is not there or was refused, which a finding says. */
+  readonly photos: readonly (PublishedPhoto | null)[];
 }
 
 /** One row of the manifest: what lists need of a teardown, and nothing more. */

@@ -86,7 +86,7 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
       ? null
       : {
           ...{ entry, derived, diagnostics, tables: shownTables(tables, prose, steps) },
-          ...{ placed: prose.placed, html: prose.html, headings: prose.headings },
+          ...{ placed: prose.placed, html: prose.html, headings: prose.headings, photos: entry.photos.map(() => null) },
         };
   const pages = sheet === null || !forPages ? null : drawnPages(sheet, source.file);
   if (pages?.fault !== undefined) diagnostics.push(pages.fault);

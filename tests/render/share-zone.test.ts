@@ -15,7 +15,7 @@ function zoneOf(data: string): { readonly side: string; readonly matter: string 
     `---\ntitle: Shares\ndevice: { maker: Larkmoor, model: LM-Q100, kind: desktop charger }\n${data}---\n\nText.\n`,
   );
   if (entry === null) throw new Error('the entry is readable');
-  const zone = shareZone({ entry, derived: derive(entry), tables: [], placed: [], html: '', headings: [], diagnostics: [] });
+  const zone = shareZone({ entry, derived: derive(entry), tables: [], placed: [], html: '', headings: [], diagnostics: [], photos: [] });
   return { side: plain(zone?.side ?? ''), matter: plain(zone?.matter ?? '') };
 }
 
