@@ -62,7 +62,7 @@ async function runComparison(box: HTMLElement, rows: readonly FinderRow[]): Prom
     ); // prettier-ignore
     if (asked !== chosen) return;
     const sheets = asked.map((slug) => fetched.get(slug)).filter((sheet) => sheet !== undefined);
-    list.innerHTML = sheets.map((sheet, index) => `<li><span class="ring">${letterOf(index)}</span> ${escapeText(sheet.fullName)} <button type="button" class="as-link" data-drop="${escapeText(sheet.slug)}" aria-label="Take ${escapeText(sheet.fullName)} away">take away</button></li>`).join(''); // prettier-ignore
+    list.innerHTML = sheets.map((sheet, index) => `<li><span class="ring">${letterOf(index)}</span> ${escapeText(sheet.fullName)} <button type="button" class="as-link" data-drop="${escapeText(sheet.slug)}" aria-label="take away ${escapeText(sheet.fullName)}">take away</button></li>`).join(''); // prettier-ignore
     for (const option of add.options) option.disabled = chosen.includes(option.value);
     add.value = '';
     add.disabled = chosen.length >= MOST_COMPARED;
