@@ -31,6 +31,7 @@ export function checkOutput(folder: string, base: string, slugs: readonly string
   const pages = new Map(
     files.filter((file) => file.endsWith('.html')).map((file) => [file, readPage(file, readFileSync(join(folder, file), 'utf8'))]),
   );
+  OWN_TEXTS.clear();
   const faults: OutputFault[] = [];
   for (const page of pages.values()) {
     for (const message of page.faults) faults.push({ page: page.page, message });
@@ -52,6 +53,17 @@ const TAG = /<[a-zA-Z](?:[^"'>]+|"[^"]*"|'[^']*')*>/g;
 const NAMES_A_PLACE = /\s(?:id|href|src)/i;
 const ATTRIBUTE = /\s(id|href|src|srcset)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'>]+))/gi;
 
+// A piece of a page keeps the whole page in memory, and a site's pages name the same ids and links over and over: each is kept once, on its own.
+const OWN_TEXTS = new Map<string, string>();
+
+function ownText(text: string): string {
+  const known = OWN_TEXTS.get(text);
+  if (known !== undefined) return known;
+  const own = Buffer.from(text, 'utf8').toString('utf8');
+  OWN_TEXTS.set(own, own);
+  return own;
+}
+
 function readPage(page: string, html: string): Page {
   const markup = html.replace(NO_MARKUP, (_, name: string | undefined, attributes: string | undefined) =>
     name === undefined ? '' : `<${name}${attributes ?? ''}></${name}>`,
@@ -62,7 +74,7 @@ function readPage(page: string, html: string): Page {
   for (const [tag] of markup.matchAll(TAG)) {
     if (!NAMES_A_PLACE.test(tag)) continue;
     for (const [, name = '', double, single, bare] of tag.matchAll(ATTRIBUTE)) {
-      const value = plainText(double ?? single ?? bare ?? '');
+      const value = ownText(plainText(double ?? single ?? bare ?? ''));
       if (name.toLowerCase() !== 'id')
         links.push(...(name.toLowerCase() === 'srcset' ? value.split(',').map((each) => each.trim().split(/\s/)[0] ?? '') : [value]));
       else if (ids.has(value)) faults.push(`The id "${value}" stands twice`);

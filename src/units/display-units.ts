@@ -17,7 +17,7 @@ const LADDERS: Readonly<Record<Dimension, readonly string[]>> = {
   area: ['mm²', 'cm²'],
   volume: ['mm³', 'cm³'],
   mass: ['mg', 'g', 'kg'],
-  energy: ['µJ', 'mJ', 'J', 'kJ'],
+  energy: ['µJ', 'mJ', 'J', 'kJ', 'Wh'],
   charge: ['nC', 'µC', 'mAh'],
   temperature: ['°C'],
   'temperature difference': ['K'],
@@ -34,9 +34,16 @@ const LADDERS: Readonly<Record<Dimension, readonly string[]>> = {
 /** From how many of a unit on it is used; a time of 90 s stays seconds. */
 const LEAST: Readonly<Record<string, number>> = { min: 10, h: 2, kg: 1, m: 1 };
 
+const SCALES = new WeakMap<Unit, number>();
+
 /** What one of this unit is in SI, without an offset. */
 export function scaleOf(unit: Unit): number {
-  return unit.factor * Number(`1e${unit.exponent}`);
+  const known = SCALES.get(unit);
+  if (known !== undefined) return known;
+  // Read from its decimal form: the power of ten is then the nearest number there is.
+  const scale = unit.factor * Number(`1e${unit.exponent}`);
+  SCALES.set(unit, scale);
+  return scale;
 }
 
 /** A unit of this dimension by its canonical symbol, or null. "1" is a ratio without a sign. */
@@ -44,9 +51,19 @@ export function unitBySymbol(symbol: string, dimension: Dimension): Unit | null 
   return UNIT_SPELLINGS.get(symbol)?.find((unit) => unit.dimension === dimension) ?? null;
 }
 
+const KNOWN_LADDERS = new Map<Dimension, readonly Unit[]>();
+
+function ladderOf(dimension: Dimension): readonly Unit[] {
+  const known = KNOWN_LADDERS.get(dimension);
+  if (known !== undefined) return known;
+  const units = LADDERS[dimension].flatMap((symbol) => unitBySymbol(symbol, dimension) ?? []);
+  KNOWN_LADDERS.set(dimension, units);
+  return units;
+}
+
 /** The unit in which a value of this size is shown. */
 export function displayUnit(value: number, dimension: Dimension): Unit | null {
-  const units = LADDERS[dimension].flatMap((symbol) => unitBySymbol(symbol, dimension) ?? []);
+  const units = ladderOf(dimension);
   const fitting = units.findLast((unit) => Math.abs(value) >= scaleOf(unit) * (LEAST[unit.symbol] ?? 1) * (1 - 1e-9));
   return fitting ?? (value === 0 ? (units.find((unit) => scaleOf(unit) === 1) ?? units[0]) : units[0]) ?? null;
 }

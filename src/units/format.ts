@@ -95,6 +95,20 @@ function withLimits(quantity: Quantity, text: string): string {
  * digits support. The interval is printed to the same digit.
  */
 export function formatInterval(value: Interval, dimension: Dimension, unitSymbol?: string): FormattedQuantity {
+  const key = `${dimension} ${unitSymbol ?? ''}`;
+  const known = FORMATTED.get(value);
+  const before = known?.get(key);
+  if (before !== undefined) return before;
+  const formatted = intervalText(value, dimension, unitSymbol);
+  if (known === undefined) FORMATTED.set(value, new Map([[key, formatted]]));
+  else known.set(key, formatted);
+  return formatted;
+}
+
+// A sheet shows one value in several places: figure, table, working.
+const FORMATTED = new WeakMap<Interval, Map<string, FormattedQuantity>>();
+
+function intervalText(value: Interval, dimension: Dimension, unitSymbol: string | undefined): FormattedQuantity {
   const wished = unitSymbol === undefined ? null : unitBySymbol(unitSymbol, dimension);
   const unit = unitSymbol === '1' ? null : (wished ?? displayUnit(value.nominal, dimension));
   const [low, nominal, high] = [value.low, value.nominal, value.high].map((end) => inUnit(end, unit));
