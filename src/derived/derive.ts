@@ -1,4 +1,5 @@
 import type { Entry } from '../entry/entry.ts';
+import type { LogSummary } from '../logs/log-summary.ts';
 import { shareMatrix } from '../sharing/share-matrix-of.ts';
 import { bulkFigures } from './bulk-figures.ts';
 import type { Derived } from './derived.ts';
@@ -19,8 +20,8 @@ import { stageGivens } from './stress/stage-givens.ts';
 import { stressRows } from './stress-rows.ts';
 import { topologyWords } from './topology-words.ts';
 
-/** Everything that follows from one entry alone. Pure and total: what cannot be computed is a missing value with its reason. */
-export function derive(entry: Entry): Derived {
+/** Everything that follows from one entry and its logs alone. Pure and total: what cannot be computed is a missing value with its reason. */
+export function derive(entry: Entry, logs: readonly LogSummary[] = []): Derived {
   const shares = shareMatrix(entry);
   const power = ratedPower(entry, shares);
   const size = sizeFigures(entry, power);
@@ -44,11 +45,12 @@ export function derive(entry: Entry): Derived {
     stress,
     operating,
     gainCurves: gainCurves(entry, givens),
+    logs,
     losses: lossBudget(entry, figures),
     stageVerdicts: stageVerdicts(entry, stress),
     topology: topologyWords(entry),
     family: familyId(entry),
     revision: revisionLetter(entry.corrections),
-    named: namedValues(entry, { ratedPower: power, size, input, bulk }),
+    named: namedValues(entry, { ratedPower: power, size, input, bulk, logs }),
   };
 }

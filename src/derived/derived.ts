@@ -1,3 +1,4 @@
+import type { LogSummary } from '../logs/log-summary.ts';
 import type { Known } from '../values/value.ts';
 import type { ShareMatrix } from '../sharing/share-matrix.ts';
 import type { GainCurve } from '../stages/models/stage-model.ts';
@@ -126,6 +127,8 @@ export interface Derived {
   readonly stress: readonly StressRow[];
   readonly operating: readonly OperatingFigure[];
   readonly gainCurves: readonly StageGainCurve[];
+  /** What the logs beside the entry say, in its order; a log that could not be read is not among them. */
+  readonly logs: readonly LogSummary[];
   /** Null where no loss at full load was measured. */
   readonly losses: LossBudget | null;
   readonly stageVerdicts: readonly StageVerdict[];

@@ -1,5 +1,6 @@
 import type { Entry } from '../entry/entry.ts';
 import { bulkCapacitancePerWatt } from '../formulas/bulk/bulk-capacitance-per-watt.ts';
+import { logValues } from '../logs/log-values.ts';
 import { applyFormula } from '../values/apply-formula.ts';
 import { missing } from '../values/missing.ts';
 import type { Known } from '../values/value.ts';
@@ -11,9 +12,9 @@ import { yCapacitorCurrentOf } from './y-capacitor-current-of.ts';
 /** Values that prose may quote by name with `:value[density]`. */
 export function namedValues(
   entry: Entry,
-  figures: Pick<Derived, 'ratedPower' | 'size' | 'input' | 'bulk'>,
+  figures: Pick<Derived, 'ratedPower' | 'size' | 'input' | 'bulk' | 'logs'>,
 ): Readonly<Record<string, Known>> {
-  const { ratedPower, size, input, bulk } = figures;
+  const { ratedPower, size, input, bulk, logs } = figures;
   return {
     'rated-power': ratedPower,
     volume: size.volume,
@@ -32,5 +33,6 @@ export function namedValues(
     'time-to-safe': bulk.timeToSafe,
     'y-current': yCapacitorCurrentOf(entry, input),
     'battery-energy': batteryEnergyOf(entry),
+    ...Object.fromEntries(logs.flatMap((log) => Object.entries(logValues(log)))),
   };
 }

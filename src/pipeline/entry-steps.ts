@@ -2,6 +2,7 @@ import type { CheckInput } from '../checks/check.ts';
 import type { Derived } from '../derived/derived.ts';
 import type { Diagnostic, Finding } from '../diagnostics/finding.ts';
 import type { Answer, Entry } from '../entry/entry.ts';
+import type { LogSummary } from '../logs/log-summary.ts';
 import type { Table } from '../tables/table.ts';
 import type { Value } from '../values/value.ts';
 
@@ -27,7 +28,7 @@ export interface EntrySteps {
     readonly entry: Entry | null;
     readonly findings: readonly Finding[];
   };
-  readonly derive: (entry: Entry) => Derived;
+  readonly derive: (entry: Entry, logs: readonly LogSummary[]) => Derived;
   readonly checks: readonly NamedStep<CheckInput, readonly Finding[]>[];
   readonly tables: readonly (NamedStep<{ readonly entry: Entry; readonly derived: Derived }, Table | null> & {
     readonly hasFigure?: true;

@@ -3,11 +3,13 @@ import { factsKey, type PartFactsByNumber } from '../corpus/part-facts/part-fact
 import type { Derived } from '../derived/derived.ts';
 import type { Diagnostic, Finding } from '../diagnostics/finding.ts';
 import type { Entry } from '../entry/entry.ts';
+import type { LogSummary } from '../logs/log-summary.ts';
 import type { NamesInReach } from '../markdown/named-directives.ts';
 import { renderProse, type Prose } from '../markdown/render-prose.ts';
 import type { Table } from '../tables/table.ts';
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps, SplitFile } from './entry-steps.ts';
+import type { EntryLog } from './logs-of-entries.ts';
 import { partsFileOf, type PartsFile } from './parts-file.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import type { PreparedSheet } from '../corpus/prepared.ts';
@@ -29,13 +31,15 @@ export interface EntrySurroundings {
   readonly facts: PartFactsByNumber;
   /** Whether what only the pages need is made too; `check` does without. */
   readonly forPages: boolean;
+  /** The logs that it names, read. */
+  readonly logs?: readonly EntryLog[];
 }
 
 const BY_ITSELF: EntrySurroundings = { facts: new Map(), forPages: true };
 
 /** Reads one file to its sheet. Never throws: a step that fails becomes a finding that names the step. */
 export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps, around: EntrySurroundings = BY_ITSELF): PreparedEntry {
-  const { facts, forPages } = around;
+  const { facts, forPages, logs = [] } = around;
   const findings: Finding[] = [];
   const guard = <T>(step: string, otherwise: T, run: () => T): T => {
     try {
@@ -58,7 +62,7 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
   const fed = asStated === null ? null : feedParts(asStated, facts);
   findings.push(...(fed?.contradictions ?? []).map(contradictionFinding));
   const entry = fed?.entry ?? null;
-  const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry));
+  const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry, logSummaries(logs)));
   const tables =
     entry === null || derived === null
       ? []
@@ -79,7 +83,8 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
     }),
   );
   findings.push(...(prose?.findings ?? []));
-  const { here, elsewhere } = splitByFile(findings, parts);
+  findings.push(...logs.flatMap(({ inEntry }) => inEntry));
+  const { here, elsewhere } = splitByFile(findings, parts, inLogFiles(source, logs));
   const diagnostics = [...placed(source, text, here, entry, steps), ...elsewhere.map(({ file, finding }) => atTop(file, finding))];
   const sheet =
     entry === null || derived === null || prose === null
@@ -111,10 +116,19 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
     across: pages?.work?.across ?? null,
     ...recordedText(prose, split.textStart),
     ...across,
-    dependsOn: parts.dependsOn,
+    dependsOn: [...parts.dependsOn, ...logs.map(({ file, hash }) => ({ name: file, hash }))],
     sheetBytes: pages?.work?.bytes.length ?? null,
   };
   return { record, sheet, pages: pages?.work ?? null };
+}
+
+function logSummaries(logs: readonly EntryLog[]): readonly LogSummary[] {
+  return logs.map(({ summary }) => summary).filter((summary) => summary !== null);
+}
+
+function inLogFiles({ file }: EntryFile, logs: readonly EntryLog[]): readonly FileFinding[] {
+  const folder = file.slice(0, file.lastIndexOf('/'));
+  return logs.flatMap((log) => log.inFile.map((finding) => ({ file: `${folder}/${log.file}`, finding })));
 }
 
 /** What the pages need of the sheet, or the finding that making it failed. */
@@ -150,11 +164,12 @@ function namesOf(entry: Entry | null, derived: Derived | null, tables: readonly 
 function splitByFile(
   findings: readonly Finding[],
   parts: PartsFile,
+  ofLogs: readonly FileFinding[],
 ): { readonly here: readonly Finding[]; readonly elsewhere: readonly FileFinding[] } {
   const moved = findings.map((finding) => ({ finding, to: parts.inSpreadsheet(finding) }));
   return {
     here: moved.filter(({ to }) => to === null).map(({ finding }) => finding),
-    elsewhere: [...parts.elsewhere, ...moved.map(({ to }) => to).filter((to) => to !== null)],
+    elsewhere: [...parts.elsewhere, ...moved.map(({ to }) => to).filter((to) => to !== null), ...ofLogs],
   };
 }
 

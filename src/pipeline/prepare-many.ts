@@ -4,6 +4,7 @@ import { factsByNumber, type PartFacts } from '../corpus/part-facts/part-facts.t
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
 import { writeDeviceFiles } from './write-device-files.ts';
+import type { EntryLog } from './logs-of-entries.ts';
 import { prepareEntry, type EntrySurroundings } from './prepare-entry.ts';
 import type { EntryFile } from './scan-content.ts';
 import { writeSheet } from './sheet-file.ts';
@@ -12,6 +13,8 @@ import { writeSheet } from './sheet-file.ts';
 export interface EntryJob {
   readonly source: EntryFile;
   readonly text: string;
+  /** Logs that the entry names, read. */
+  readonly logs?: readonly EntryLog[];
 }
 
 // Starting a worker costs as much as some twenty entries; below twice that, one thread is sooner done.
@@ -48,8 +51,13 @@ async function inProcess(
 }
 
 /** Prepares one file and writes what the pages need of it. */
-export function prepareAndWrite({ source, text }: EntryJob, prepared: string, steps: EntrySteps, around: EntrySurroundings): EntryRecord {
-  const { record, sheet, pages } = prepareEntry(source, text, steps, around);
+export function prepareAndWrite(
+  { source, text, logs = [] }: EntryJob,
+  prepared: string,
+  steps: EntrySteps,
+  around: EntrySurroundings,
+): EntryRecord {
+  const { record, sheet, pages } = prepareEntry(source, text, steps, { ...around, logs });
   if (sheet !== null && pages !== null) {
     writeSheet(prepared, record.slug, pages.bytes);
     writeDeviceFiles(prepared, sheet, pages);

@@ -11,6 +11,7 @@ import { codeVersion } from './code-version.ts';
 import type { AcrossFacts, EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
 import { KNOWN_PAGES } from './known-pages.ts';
+import { logsOfEntries } from './logs-of-entries.ts';
 import { methodUses } from './method-uses.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { hasDeviceFiles } from './device-files.ts';
@@ -114,7 +115,9 @@ async function readEntries(
     if (cached?.key === read.hash && stillHolds(cached.record, source, byNumber, forPages ? options.prepared : null)) kept.push(cached);
     else jobs.push({ source, text: read.text, key: read.hash });
   }
-  const fresh = await prepareMany(jobs, { prepared: options.prepared, facts, forPages }, options.steps ?? null, (done) =>
+  const logs = await logsOfEntries(jobs, options.steps === undefined ? { cache: options.cache, version } : null);
+  const withLogs = jobs.map((job) => ({ ...job, logs: logs.get(job.source.file) ?? [] }));
+  const fresh = await prepareMany(withLogs, { prepared: options.prepared, facts, forPages }, options.steps ?? null, (done) =>
     options.onProgress?.(done, jobs.length),
   );
   const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) =>

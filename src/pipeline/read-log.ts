@@ -12,7 +12,7 @@ import { logFinding, logFindings } from './log-findings.ts';
 import { logLayout, type LayoutFault, type LogLayout } from './log-heading.ts';
 import { pipelineFinding } from './pipeline-rule.ts';
 
-/** One log as the entry's result needs it. Plain data. */
+/** What came out of one log. Plain data. */
 export interface LogReading {
   readonly id: string;
   readonly file: string;
