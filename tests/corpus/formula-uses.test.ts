@@ -52,6 +52,7 @@ const derived: Derived = {
   insulation: [],
   operating: [],
   gainCurves: [],
+  logs: [],
   losses: null,
   stageVerdicts: [],
   mains: null,
