@@ -26,6 +26,7 @@ interface Frame {
   readonly at: string;
   readonly time: Float64Array;
   readonly gaps: readonly TimeGap[];
+  readonly usual: number;
 }
 
 /** What is known of the times of a log. */
@@ -45,7 +46,7 @@ export function summariseLog(log: LogFile, rows: LogRows, { usual, gaps, events 
   });
   const last = time.at(-1);
   if (last === undefined || measured.length === 0) return null;
-  const frame: Frame = { log, at: log.path.join('.'), time, gaps };
+  const frame: Frame = { log, at: log.path.join('.'), time, gaps, usual };
   const of = (quantity: string): Measured | null => measured.find((each) => each.series.quantity === quantity) ?? null;
   return {
     ...{ id: log.id, file: log.file, path: log.path, port: log.port, line: log.line, ambient: log.ambient, note: log.note },
@@ -100,7 +101,7 @@ function integralOf<D extends 'energy' | 'charge'>(
   return loggedValue(dimension, statistics.integral, { resolution, written: `sum over time in ${log.file}`, at }, span);
 }
 
-function powerOf(measured: Measured | null, { log, at, time }: Frame): LogPower {
+function powerOf(measured: Measured | null, { log, at, time, usual }: Frame): LogPower {
   const course = measured === null ? null : powerCourse(time, measured.series.values);
   if (measured === null || course === null) {
     const none = missing(`the log ${log.id} has no power: it needs volts and amperes, or watts`, ['power over time']);
@@ -109,7 +110,8 @@ function powerOf(measured: Measured | null, { log, at, time }: Frame): LogPower 
   const { peak, loadFrom, loadTo, atTheEnd, droppedAfter } = course;
   const { resolution } = measured.series;
   const watts = (number: number, written: string): Known<'power'> => loggedValue('power', number, { resolution, written, at });
-  const seconds = (number: number, written: string): Known<'time'> => loggedValue('time', number, { resolution: 1e-3, written, at });
+  const seconds = (number: number, written: string): Known<'time'> =>
+    loggedValue('time', number, { resolution: Math.max(usual, 1e-3), written, at });
   const isLong = loadTo - loadFrom >= SUSTAINED_FROM;
   const minutes = Math.floor((loadTo - loadFrom) / 60);
   const isShort = missing(`sustained not shown: ${minutes} min under load, 30 are needed`, ['a test of 30 minutes']);
