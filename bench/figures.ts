@@ -1,0 +1,45 @@
+import { join } from 'node:path';
+import { drawSheet } from '../src/render/draw-sheet.ts';
+import { offersView } from '../src/render/offers.ts';
+import { outlineView } from '../src/render/outline.ts';
+import { shareMatrixView } from '../src/render/port-shares.ts';
+import { powerPathZone } from '../src/render/power-path.ts';
+import { sheetScatter } from '../src/render/sheet-scatter.ts';
+import { stressView } from '../src/render/stress.ts';
+import type { PreparedSheet } from '../src/corpus/prepared.ts';
+import { entriesIn } from '../tests/demo/entries-in.ts';
+
+/** Milliseconds within which a figure has to be drawn. */
+const LIMIT = 1;
+const RUNS = 60;
+
+const sheets: readonly PreparedSheet[] = entriesIn(join(import.meta.dirname, '../demo/teardowns')).map(({ entry, derived }) => ({
+  ...{ entry, derived, tables: [], placed: [], html: '', headings: [], diagnostics: [] },
+}));
+const devices = Array.from({ length: 1000 }, (_, index) => ({
+  ...{ slug: `d-${String(index)}`, name: `Device ${String(index)}`, kind: 'wall charger' },
+  ...{ volume: 20 + ((index * 37) % 400), watts: 20 + ((index * 53) % 120) },
+}));
+
+const FIGURES: Readonly<Record<string, (sheet: PreparedSheet) => unknown>> = {
+  outline: ({ entry }) => outlineView(entry),
+  'power path': powerPathZone,
+  'port shares': ({ entry, derived }) => (derived.shares === null ? '' : shareMatrixView(entry, derived.shares)),
+  offers: ({ entry }) => offersView(entry),
+  stress: ({ derived }) => stressView(derived),
+  'scatter of 1000 devices': () => sheetScatter('d-0', devices),
+  'a whole sheet': drawSheet,
+};
+
+console.log(
+  `Drawing one figure, median over ${String(sheets.length)} demo sheets and ${String(RUNS)} runs; limit ${String(LIMIT)} ms a figure`,
+);
+for (const [name, draw] of Object.entries(FIGURES)) {
+  const times = Array.from({ length: RUNS }, () => {
+    const start = performance.now();
+    for (const sheet of sheets) draw(sheet);
+    return (performance.now() - start) / sheets.length;
+  }).sort((one, other) => one - other);
+  const median = times[Math.floor(RUNS / 2)] ?? NaN;
+  console.log(`${name.padEnd(26)} ${median.toFixed(2)} ms${name !== 'a whole sheet' && median > LIMIT ? ': TOO SLOW' : ''}`);
+}

@@ -1,0 +1,89 @@
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { familyStrip, familyStripAxis } from '../../src/figures/family-strip.ts';
+import { finderScatter } from '../../src/figures/finder-scatter.ts';
+import { mark } from '../../src/figures/mark.ts';
+import { miniFront } from '../../src/figures/mini-front.ts';
+import { offersOverlay } from '../../src/figures/offers-overlay.ts';
+import { outlineDrawing } from '../../src/figures/outline-drawing.ts';
+import { placeStrip, ratioStrip } from '../../src/figures/place-strip.ts';
+import { rangeFigure } from '../../src/figures/range-figure.ts';
+import { shareBar } from '../../src/figures/share-bar.ts';
+import { silhouette } from '../../src/figures/silhouette.ts';
+import { stageGlyph, DRAWN_STAGE_KINDS } from '../../src/figures/stage-glyph.ts';
+import { stressBar } from '../../src/figures/stress-bar.ts';
+
+const PORTS = [
+  { id: 'C1', connector: 'USB-C' },
+  { id: 'A1', connector: 'USB-A' },
+  { id: 'DC', connector: 'barrel' },
+] as const;
+const edge = (mm: number) => ({ mm, text: String(mm), tolerance: '±0.3' });
+const ratio = (low: number, nominal: number, high: number) => ({ low, nominal, high });
+
+const SCATTER = [
+  { name: 'Nub 20', kind: 'wall charger', volume: 27, watts: 20, isFound: true },
+  { name: 'Causeway 100', kind: 'desktop charger', volume: 156, watts: 100, isFound: true },
+  { name: 'Fairlead 92', kind: 'car charger', volume: 73, watts: 92, isFound: false },
+  { name: 'Bothy 45', kind: 'power bank', volume: 157, watts: 45, isFound: false },
+];
+
+/** One of each kind of figure, from numbers that no change of an entry moves. */
+const KINDS: Readonly<Record<string, () => string>> = {
+  'outline of a box': () =>
+    outlineDrawing({
+      id: 'o',
+      name: 'Quadra',
+      body: { shape: 'box', length: edge(71), width: edge(58), height: edge(34) },
+      ports: PORTS,
+      layout: 'sheet',
+    }).svg,
+  'outline of a cylinder on a phone': () =>
+    outlineDrawing({
+      id: 'o',
+      name: 'Quadra',
+      body: { shape: 'cylinder', diameter: edge(30), height: edge(64) },
+      ports: PORTS,
+      layout: 'phone',
+    }).svg,
+  'stress within, with its interval': () => stressBar({ ratio: ratio(0.55, 0.62, 0.7), limit: 0.8, verdict: 'within' }),
+  'stress over': () => stressBar({ ratio: ratio(0.93, 0.93, 0.93), limit: 0.9, verdict: 'over' }),
+  'stress withheld': () => stressBar({ ratio: null, limit: 0.8, verdict: 'withheld' }),
+  'share measured': () => shareBar({ fraction: 0.65, tick: 1, style: 'filled' }),
+  'share printed': () => shareBar({ fraction: 0.65, tick: 1, style: 'open' }),
+  'share implied by symmetry': () => shareBar({ fraction: 0.3, tick: 0.3, style: 'dashed' }),
+  'scatter of power over volume': () =>
+    finderScatter(SCATTER, { volume: { low: 40, high: 170 }, watts: null }, [640, 360], { id: 's', description: '2 of 4' }),
+  'offers of two devices': () =>
+    offersOverlay(
+      [
+        { letter: 'A', name: 'Nub 20', offers: [{ kind: 'fixed', volts: 5, amps: 3 }, { kind: 'fixed', volts: 9, amps: 2.22 }] },
+        { letter: 'B', name: 'Trine 65', offers: [{ kind: 'fixed', volts: 5, amps: 3 }, { kind: 'fixed', volts: 20, amps: 3.25 }] },
+      ],
+      560,
+    ), // prettier-ignore
+  'places among all': () => placeStrip([0.3, 0.4, 0.5, 0.64, 0.9], [{ letter: 'A', value: 0.5, low: 0.48, high: 0.52 }], true),
+  'ratios side by side': () =>
+    ratioStrip([
+      { letter: 'A', value: 0.62, low: 0.55, high: 0.7 },
+      { letter: 'B', value: 0.63, low: 0.63, high: 0.63 },
+    ]),
+  'stresses of a family': () =>
+    familyStrip({ marks: [0.5, 0.62, 0.62, 0.93].map((each) => ({ ratio: each, verdict: each > 0.9 ? 'over' : 'within' })), limit: 0.9 }) +
+    familyStripAxis(),
+  'range on its spread': () => rangeFigure([1, 4, 9, 6, 2, 0, 1], 0.2, 0.7, 300),
+  'front with a used port': () => miniFront(PORTS, ['C1']),
+  'front to scale': () => silhouette({ length: 71, height: 34 }, 0.6, 92, 26),
+  'marks of judgement': () => (['within', 'straddles', 'over', 'withheld'] as const).map(mark).join(''),
+  'glyphs of the stages': () => DRAWN_STAGE_KINDS.map(stageGlyph).join('\n'),
+};
+
+describe('each kind of figure', () => {
+  test.each(Object.entries(KINDS))('%s is drawn as before', async (name, draw) => {
+    const drawn = draw();
+    expect(drawn).not.toMatch(/NaN|Infinity|undefined|style=/u);
+    await expect(`${drawn.replaceAll('><', '>\n<')}\n`).toMatchFileSnapshot(
+      join(import.meta.dirname, 'drawn', `${name.replaceAll(/[ ,]+/g, '-')}.svg`),
+    );
+  });
+});
