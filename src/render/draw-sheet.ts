@@ -2,6 +2,7 @@ import { escapeText } from '../figures/markup.ts';
 import type { DrawnBody } from '../corpus/drawn-sheet.ts';
 import type { PreparedSheet } from '../corpus/prepared.ts';
 import { cautionBox, cautionOf } from './caution-box.ts';
+import { logsZone } from './logs.ts';
 import { offersSide, offersView } from './offers.ts';
 import { outlineView } from './outline.ts';
 import { partsSentence, partsView } from './parts.ts';
@@ -108,6 +109,7 @@ function figureZones(sheet: PreparedSheet): readonly (SheetZone | null)[] {
       ? null
       : { title: 'On the bench', layout: 'side', side: contents(sheet), matter: `<div class="prose">${prose(sheet)}</div>` },
     stagesZone(sheet),
+    logsZone(sheet),
     ...tableZones(sheet),
   ];
 }

@@ -4,6 +4,8 @@ import { heat } from './heat.ts';
 import { input } from './input.ts';
 import { insulation } from './insulation.ts';
 import { mainsSide } from './mains-side.ts';
+import { logSteps } from './log-steps.ts';
+import { logs } from './logs.ts';
 import { offers } from './offers.ts';
 import { partsByRole } from './parts-by-role.ts';
 import { parts } from './parts.ts';
@@ -37,6 +39,8 @@ export const TABLES: readonly TableDeclaration[] = [
   insulation,
   heat,
   efficiency,
+  logs,
+  logSteps,
   parts,
   partsByRole,
   computed,

@@ -1,0 +1,59 @@
+import type { LogChannel, LogSummary } from '../logs/log-summary.ts';
+import type { Known } from '../values/value.ts';
+import { isMissing } from '../values/value.ts';
+import { numberColumn, rowId, textColumn, valueCell, words } from './cells.ts';
+import type { Cell, Row, Table } from './table.ts';
+import type { TableDeclaration, TableInput } from './table-declaration.ts';
+
+const ID = 'logs';
+const TITLE = 'Logs';
+
+export const logs: TableDeclaration = { id: ID, title: TITLE, hasFigure: true, build };
+
+/** Figures of every log: its channels, its sums over time, and how its power held. */
+function build({ derived }: TableInput): Table | null {
+  if (derived.logs.length === 0) return null;
+  return {
+    id: ID,
+    title: TITLE,
+    caption: 'Means are over time; lowest and highest are rows of the file, never smoothed.',
+    columns: [
+      textColumn('what', 'What'),
+      numberColumn('value', 'Value', null),
+      numberColumn('lowest', 'Lowest', null),
+      numberColumn('highest', 'Highest', null),
+    ],
+    groups: derived.logs.map((log) => ({ id: rowId(log.id), title: log.id, glyph: null, rows: rowsOf(log) })),
+    notes: [],
+  };
+}
+
+/** Figures of one log, in the order in which they are read. */
+function rowsOf(log: LogSummary): readonly Row[] {
+  const { power } = log;
+  const sums: readonly (readonly [string, string, Known])[] = [
+    ['peak', 'Peak power, mean over ten seconds', power.peak],
+    ['sustained', 'Sustained power, mean of the last ten minutes under load', power.sustained],
+    ['dropped', 'Fell below 95 % of the peak after', power.droppedAfter],
+    ['under-load', 'Time under load', power.underLoad],
+    ['energy', 'Energy', log.energy],
+    ['charge', 'Charge', log.charge],
+    ['duration', 'First to last row', log.duration],
+  ];
+  const hasPower = !isMissing(power.peak);
+  const shown = sums.filter(([id, , value]) => hasPower || (!isMissing(value) && id !== 'energy'));
+  return [...log.channels.map((channel) => channelRow(log, channel)), ...shown.map(([id, what, value]) => sumRow(log, id, what, value))];
+}
+
+function channelRow(log: LogSummary, { quantity, mean, lowest, highest }: LogChannel): Row {
+  const name = `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)}, mean`;
+  return {
+    id: `${rowId(log.id)}-${rowId(quantity)}`,
+    cells: [words(name), valueCell(mean), valueCell(lowest.value), valueCell(highest.value)],
+  };
+}
+
+function sumRow(log: LogSummary, id: string, what: string, value: Known): Row {
+  const none: Cell = { kind: 'none' };
+  return { id: `${rowId(log.id)}-${id}`, cells: [words(what), valueCell(value), none, none] };
+}
