@@ -8,7 +8,7 @@ import { escapeText, percent, px } from './markup.ts';
 import { timeAxis, type TimeAxis } from './time-axis.ts';
 
 /** Height of one panel and of the room above and below its curve, in pixels; the width is that of the page. */
-const [HEIGHT, TOP, BOTTOM] = [132, 34, 18];
+const [HEIGHT, TOP, BOTTOM] = [146, 48, 18];
 /** The curve's own grid: whole numbers say where a point is to a fifth of a pixel, in few letters. */
 const [ACROSS, DOWN] = [4000, 400];
 
@@ -56,10 +56,10 @@ function panel(given: Panel): string {
     (at) =>
       `<path class="thin" d="M0 ${px(y(at))}h-5"/><text class="num end" x="-9" y="${px(y(at) + 5)}">${escapeText(y.tickFormat(3)(at))}</text>`,
   );
-  const frame = `<line class="med" x1="0" x2="0" y1="${TOP - 12}" y2="${HEIGHT - BOTTOM}"/><line class="med" x1="0" x2="100%" y1="${HEIGHT - BOTTOM}" y2="${HEIGHT - BOTTOM}"/>`;
+  const frame = `<line class="med" x1="0" x2="0" y1="${TOP - 26}" y2="${HEIGHT - BOTTOM}"/><line class="med" x1="0" x2="100%" y1="${HEIGHT - BOTTOM}" y2="${HEIGHT - BOTTOM}"/>`;
   const marks = [
     extreme(channel.highest.value, channel.highest.at / axis.end, y(inUnit(channel.highest.value.nominal)), -9, unit),
-    extreme(channel.lowest.value, channel.lowest.at / axis.end, y(inUnit(channel.lowest.value.nominal)), 18, unit),
+    extreme(channel.lowest.value, channel.lowest.at / axis.end, y(inUnit(channel.lowest.value.nominal)), 18, unit, low === 0),
   ];
   const height = isLast ? HEIGHT + 40 : HEIGHT;
   return (
@@ -81,7 +81,7 @@ function panel(given: Panel): string {
 function ends(low: number, high: number, dimension: LogCurve['dimension']): readonly [number, number] {
   const span = high - low || Math.abs(high) * 0.1 || 1;
   if (dimension !== 'temperature' && low >= 0 && low < 0.5 * high) return [0, high];
-  return [low - 0.1 * span, high + 0.1 * span];
+  return [low - 0.3 * span, high + 0.1 * span];
 }
 
 /** The curve on a grid of its own, stretched to the panel; the width of its line is not. */
@@ -98,13 +98,16 @@ function trace(curve: LogCurve, axis: TimeAxis, y: (value: number) => number): s
 }
 
 /** An open circle at an exact extreme and its number, which goes to whichever side has room. */
-function extreme(value: Value, fraction: number, y: number, below: number, unit: string): string {
+function extreme(value: Value, fraction: number, y: number, below: number, unit: string, fromZero = false): string {
+  const circle = `<circle class="extreme" cx="${percent(fraction)}" cy="${px(y)}" r="4"/>`;
+  // On the zero line the axis says it already, and close above it there is no room below.
+  if (fromZero && value.nominal === 0) return circle;
+  const room = y + below > HEIGHT - BOTTOM - 2 ? -9 : below;
   const words = formatInterval(value, value.dimension, unit).number;
   const anchor = fraction < 0.08 ? 'start' : fraction > 0.92 ? 'end' : 'mid';
   const beside = anchor === 'start' ? 4 : anchor === 'end' ? -4 : 0;
   return (
-    `<circle class="extreme" cx="${percent(fraction)}" cy="${px(y)}" r="4"/>` +
-    `<text class="num halo-text ${anchor}" x="${percent(fraction)}" dx="${beside}" y="${px(y + below)}">${escapeText(words)}</text>`
+    circle + `<text class="num halo-text ${anchor}" x="${percent(fraction)}" dx="${beside}" y="${px(y + room)}">${escapeText(words)}</text>`
   );
 }
 
@@ -116,7 +119,7 @@ function eventLines({ log, axis, isFirst }: Panel): string {
       const words = isFirst
         ? `<text class="${at / axis.end > 0.6 ? 'end' : 'start'}" x="${x}" y="14">${escapeText(event ?? '')}</text>`
         : '';
-      return `<line class="hidden-edge" x1="${x}" x2="${x}" y1="${TOP - 14}" y2="${HEIGHT - BOTTOM}"/>${words}`;
+      return `<line class="hidden-edge" x1="${x}" x2="${x}" y1="${TOP - 28}" y2="${HEIGHT - BOTTOM}"/>${words}`;
     })
     .join('');
 }

@@ -10,7 +10,7 @@ import { fold } from './fold.ts';
 import { quantityWords } from './quantity.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableView } from './table-view.ts';
-import { counted, sentence } from './words.ts';
+import { counted, countWord, sentence, sentenceCase } from './words.ts';
 
 /** Every log as a plot over time with its figures below; null where no log could be read. */
 export function logsZone({ entry, derived, placed }: PreparedSheet): SheetZone | null {
@@ -26,7 +26,7 @@ export function logsZone({ entry, derived, placed }: PreparedSheet): SheetZone |
 
 function leadOf(logged: readonly LogSummary[]): string {
   const rows = logged.reduce((sum, log) => sum + log.rows, 0);
-  return `${counted(rows, 'row')} in ${counted(logged.length, 'log')}. The curves keep the shape of the rows; the open circles are the exact extremes.`;
+  return `${counted(rows, 'row')} in ${countWord(logged.length)} ${logged.length === 1 ? 'log' : 'logs'}. The curves keep the shape of the rows; the open circles are the exact extremes.`;
 }
 
 function logView(log: LogSummary, id: string, figures: Table | null, steps: Table | null): string {
@@ -50,7 +50,7 @@ function aboutOf({ port, line, ambient, rows, file, start, note, gaps }: LogSumm
   const where = [port, line, ambient === null ? null : `in air of ${ambient}`].filter((word) => word !== null).join(', ');
   const from = start === null ? '' : ` from ${start}`;
   const holes = gaps.length === 0 ? '' : `, ${counted(gaps.length, 'gap')}`;
-  return `${where === '' ? '' : `${where}; `}${counted(rows, 'row')} of ${file}${from}${holes}.${note === null ? '' : ` ${note}.`}`;
+  return `${where === '' ? '' : `${where}; `}${counted(rows, 'row')} of ${file}${from}${holes}.${note === null ? '' : ` ${sentenceCase(note)}.`}`;
 }
 
 /** What the power did, with what had to be taken for granted. */
