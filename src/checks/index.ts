@@ -1,5 +1,7 @@
 import { answerWithoutFinding } from './answer-without-finding.ts';
+import { bareMetalByCamera } from './bare-metal-by-camera.ts';
 import type { Check } from './check.ts';
+import { partAboveRatedTemperature } from './part-above-rated-temperature.ts';
 import { capacityNeedsVoltage } from './capacity-needs-voltage.ts';
 import { xCapacitorDischarge } from './x-capacitor-discharge.ts';
 import { alikePortsDiffer } from './alike-ports-differ.ts';
@@ -130,6 +132,8 @@ const ON_ENTRIES: readonly Check[] = [
   insulationDistancePlausible,
   insulationDistanceBelow,
   surfaceTooHot,
+  partAboveRatedTemperature,
+  bareMetalByCamera,
   efficiencyPlausible,
   efficiencyConditions,
   storedChargeUnproven,

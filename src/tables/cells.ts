@@ -34,6 +34,11 @@ export function numberColumn(id: string, head: string, unit: string | null): Col
   return { id, head, unit, align: 'end' };
 }
 
+/** A column that a phone shows in words under the head of each row. */
+export function detailColumn(column: Column): Column {
+  return { ...column, phone: 'under' };
+}
+
 /** Rows without a heading of their own. */
 export function plainGroup(rows: readonly Row[]): RowGroup {
   return { id: 'rows', title: null, glyph: null, rows };

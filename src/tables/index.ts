@@ -1,6 +1,7 @@
 import { computed } from './computed.ts';
 import { efficiency } from './efficiency.ts';
 import { heat } from './heat.ts';
+import { heatLoss } from './heat-loss.ts';
 import { input } from './input.ts';
 import { insulation } from './insulation.ts';
 import { mainsSide } from './mains-side.ts';
@@ -38,6 +39,7 @@ export const TABLES: readonly TableDeclaration[] = [
   mainsSide,
   insulation,
   heat,
+  heatLoss,
   efficiency,
   logs,
   logSteps,

@@ -32,6 +32,8 @@ export interface Column {
   readonly head: string;
   readonly unit: string | null;
   readonly align: 'start' | 'end';
+  /** A phone has no room for it: there it stands in words under the head of its row. */
+  readonly phone?: 'under';
 }
 
 export interface Row {

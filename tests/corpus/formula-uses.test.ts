@@ -56,7 +56,7 @@ const derived: Derived = {
   losses: null,
   stageVerdicts: [],
   mains: null,
-  heat: { loss: absent, at: null, surface: absent, flux: absent, temperature: absent, spots: [], lives: [] },
+  heat: { loss: absent, at: null, surface: absent, flux: absent, temperature: absent, spots: [], contacts: [], lives: [] },
   topology: '',
   family: '',
   revision: 'A',

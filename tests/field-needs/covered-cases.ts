@@ -192,7 +192,12 @@ export const FIELD_CASES: readonly FieldCase[] = [
   covered('Q09', 'margin of the capacitor', ['tests/derived/stress.test.ts', "'400 V', '93.3'"]),
   covered('Q11', 'energy at the outputs against the cells', [VALUES, '5,500 mAh at 5 V of 37 Wh passes']),
   example('Q12', 'whether a bank may fly needs its energy', 'capacity-needs-voltage'),
-  covered('Q17', 'how hot, with the air beside it', ['src/tables/heat.ts', "'ambient', 'Air'"]),
+  covered(
+    'Q17',
+    'how hot, as a rise over the air, and none without it',
+    ['tests/derived/heat/hot-spots.test.ts', '71 °C in air of 24 °C is a rise of 47 K'],
+    ['tests/derived/heat/hot-spots.test.ts', 'without the air temperature there is no rise, and the sheet says why'],
+  ),
   covered('Q18', 'volume and density in both units', [
     'tests/published/reference-designs.test.ts',
     'has 1.828 W/cm³ and more than the printed 29.8 W/in³',

@@ -6,6 +6,7 @@ import { factValue, isOf } from '../fact-value.ts';
 import { isFitted } from '../fitted-parts.ts';
 import { ratingOf } from '../part-rating.ts';
 import type { CapacitorLife } from './heat-figures.ts';
+import { partAtPlace } from './part-at-place.ts';
 
 /** Roles that electrolytic capacitors stand in. */
 const ROLES: readonly string[] = ['bulk-capacitor', 'output-capacitor', 'input-capacitor', 'supply-capacitor'];
@@ -15,17 +16,11 @@ export function capacitorLives(entry: Entry): readonly CapacitorLife[] {
   const parts = entry.parts.filter((part) => ROLES.includes(part.role) && isFitted(part));
   return entry.measurements.flatMap((point) => {
     if (point.subject !== 'thermal' || !isOf(point.value, 'temperature')) return [];
-    const place = point.place ?? '';
-    const part = parts.find(({ references }) => references.some((reference) => names(place, reference)));
-    if (part === undefined) return [];
+    const part = partAtPlace(parts, point.place ?? '');
+    if (part === null) return [];
     const temperature = factValue(point.value, { bound: 'use' });
     return [{ references: part.references, temperature, life: lifeOf(part, temperature) }];
   });
-}
-
-/** A place on the capacitor itself: "C5", "can of C5", but never "case over C5". */
-function names(place: string, reference: string): boolean {
-  return !/\b(?:case|over|near|beside)\b/iu.test(place) && place.split(/[^\p{L}\p{N}_-]+/u).includes(reference);
 }
 
 function lifeOf(part: Part, temperature: Known<'temperature'>): Known<'time'> {

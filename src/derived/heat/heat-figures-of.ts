@@ -15,8 +15,10 @@ import { pathTree } from '../power-path/path-tree.ts';
 import { wholeLoads } from '../power-path/path-input.ts';
 import type { PowerPath } from '../power-path/power-path.ts';
 import { capacitorLives } from './capacitor-lives.ts';
+import { contactLimits } from './contact-limits.ts';
 import type { HeatFigures, HotSpot } from './heat-figures.ts';
 import { hotSpots } from './hot-spots.ts';
+import { contactOf } from './touch-contact.ts';
 
 const HANDBOOK: Source = {
   title: 'Incropera, Fundamentals of Heat and Mass Transfer',
@@ -38,6 +40,7 @@ export function heatFigures(entry: Entry, path: PowerPath | null): HeatFigures {
     flux: applyFormula(heatFlux, { loss, area: surface }),
     temperature: isMetal(entry) ? missing(BARE_METAL, ['emissivity']) : temperatureOf(loss, edges, ambientOf(spots)),
     spots,
+    contacts: contactLimits(spots, contactOf(entry)),
     lives: capacitorLives(entry),
   };
 }

@@ -4,6 +4,7 @@ import { convectedPower } from './convected-power.ts';
 import { heatFlux } from './heat-flux.ts';
 import { junctionTemperature } from './junction-temperature.ts';
 import { radiatedPower } from './radiated-power.ts';
+import { temperatureRise } from './temperature-rise.ts';
 import { temperatureWithLoss } from './temperature-with-loss.ts';
 
 /** The formulas of this folder, by name. A test compares the list with the folder. */
@@ -13,5 +14,6 @@ export const THERMAL_FORMULAS: readonly Formula[] = [
   heatFlux,
   junctionTemperature,
   radiatedPower,
+  temperatureRise,
   temperatureWithLoss,
 ];
