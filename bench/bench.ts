@@ -71,9 +71,10 @@ async function main(): Promise<void> {
   if (!Number.isInteger(count) || count < 1) throw new Error('usage: npm run bench -- [number of entries]');
   installComparisons();
   fresh(WORK);
+  spawnSync(NODE, [join(HERE, 'derive-time.ts')], { stdio: 'inherit' });
   const content = join(WORK, 'content');
   generateContent(content, count);
-  console.log(`${count} generated entries; one run each on this machine, times within about 15 %\n`);
+  console.log(`\n${count} generated entries; one run each on this machine, times within about 15 %\n`);
 
   const astro = await plainAstro(content);
   row('plain Astro site, cold', astro);

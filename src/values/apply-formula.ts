@@ -25,34 +25,32 @@ export function applyFormula<I extends Dimensions, D extends Dimension>(
   if (absent.length > 0) return joinMissing(absent);
   const values = entries.filter((entry): entry is readonly [string, Value] => !isMissing(entry[1]));
 
-  const nominal = computeAt(
-    formula,
-    values.map(([key, value]) => [key, value.nominal]),
-  );
-  const corners = cornersOf(values);
+  // The keys are those of `inputs`, whose type has every key of `I`.
+  const nominal = Object.fromEntries(values.map(([key, value]) => [key, value.nominal])) as Numbers<I>;
+  const corners = cornersOf(values, nominal);
   const points = formula.turningPoints === undefined ? corners : corners.flatMap((corner) => [corner, ...turns(formula, values, corner)]);
-  const results = [nominal, ...points.map((point) => computeAt(formula, point))];
+  const middle = formula.compute(nominal);
+  // Where every input is a point, the only corner is the nominal point itself.
+  const results = [middle, ...points.filter((point) => point !== nominal).map((point) => formula.compute(point))];
   if (!results.every(Number.isFinite)) return outside(formula);
   const low = Math.min(...results);
   const high = Math.max(...results);
-  const significant = Math.min(digitsOf(values), supportedDigits(low, nominal, high));
+  const significant = Math.min(digitsOf(values), supportedDigits(low, middle, high));
   const origin = { evidence: 'computed', formula: formula.id, inputs: Object.fromEntries(values) } as const;
-  return { dimension: formula.output.dimension, low, nominal, high, significant, origin };
-}
-
-type Point = readonly (readonly [key: string, number: number])[];
-
-function computeAt<I extends Dimensions, D extends Dimension>(formula: Formula<I, D>, point: Point): number {
-  // The keys are those of `inputs`, whose type has every key of `I`.
-  return formula.compute(Object.fromEntries(point) as Numbers<I>);
+  return { dimension: formula.output.dimension, low, nominal: middle, high, significant, origin };
 }
 
 /** Every choice of low and high; an input known as a point has one, so that the corners stay few. */
-function cornersOf(values: readonly (readonly [string, Value])[]): readonly Point[] {
-  return values.reduce<readonly Point[]>(
+function cornersOf<N extends Readonly<Record<string, number>>>(values: readonly (readonly [string, Value])[], nominal: N): readonly N[] {
+  return values.reduce<readonly N[]>(
     (corners, [key, { low, high }]) =>
-      corners.flatMap((corner) => (low === high ? [low] : [low, high]).map((number) => [...corner, [key, number] as const])),
-    [[]],
+      low === high
+        ? corners
+        : corners.flatMap((corner) => [
+            { ...corner, [key]: low },
+            { ...corner, [key]: high },
+          ]),
+    [nominal],
   );
 }
 
@@ -60,16 +58,13 @@ function cornersOf(values: readonly (readonly [string, Value])[]): readonly Poin
 function turns<I extends Dimensions, D extends Dimension>(
   formula: Formula<I, D>,
   values: readonly (readonly [string, Value])[],
-  corner: Point,
-): readonly Point[] {
-  // As in `computeAt`.
-  const found: readonly (readonly [string, unknown])[] = Object.entries(
-    formula.turningPoints?.(Object.fromEntries(corner) as Numbers<I>) ?? {},
-  );
+  corner: Numbers<I>,
+): readonly Numbers<I>[] {
+  const found: readonly (readonly [string, unknown])[] = Object.entries(formula.turningPoints?.(corner) ?? {});
   return found.flatMap(([key, at]) => {
     const value = values.find(([name]) => name === key)?.[1];
     const isInside = value !== undefined && typeof at === 'number' && at > value.low && at < value.high;
-    return isInside ? [corner.map(([name, number]) => [name, name === key ? at : number] as const)] : [];
+    return isInside ? [{ ...corner, [key]: at }] : [];
   });
 }
 
