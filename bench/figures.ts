@@ -14,7 +14,7 @@ const LIMIT = 1;
 const RUNS = 60;
 
 const sheets: readonly PreparedSheet[] = entriesIn(join(import.meta.dirname, '../demo/teardowns')).map(({ entry, derived }) => ({
-  ...{ entry, derived, tables: [], placed: [], html: '', headings: [], diagnostics: [] },
+  ...{ entry, derived, tables: [], placed: [], html: '', headings: [], diagnostics: [], photos: [] },
 }));
 const devices = Array.from({ length: 1000 }, (_, index) => ({
   ...{ slug: `d-${String(index)}`, name: `Device ${String(index)}`, kind: 'wall charger' },

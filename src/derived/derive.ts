@@ -3,6 +3,7 @@ import type { LogSummary } from '../logs/log-summary.ts';
 import { shareMatrix } from '../sharing/share-matrix-of.ts';
 import { bulkFigures } from './bulk-figures.ts';
 import type { Derived } from './derived.ts';
+import { efficiencyFiguresOf } from './efficiency/efficiency-figures-of.ts';
 import { familyId } from './family-id.ts';
 import { inputFigures } from './input-figures.ts';
 import { heatFigures } from './heat/heat-figures-of.ts';
@@ -46,6 +47,7 @@ export function derive(entry: Entry, logs: readonly LogSummary[] = []): Derived 
     operating,
     gainCurves: gainCurves(entry, givens),
     logs,
+    efficiency: efficiencyFiguresOf(entry, power),
     losses: lossBudget(entry, figures),
     stageVerdicts: stageVerdicts(entry, stress),
     topology: topologyWords(entry),

@@ -1,3 +1,4 @@
+import type { EfficiencyFigures } from './efficiency/efficiency-figures.ts';
 import type { LogSummary } from '../logs/log-summary.ts';
 import type { Known } from '../values/value.ts';
 import type { ShareMatrix } from '../sharing/share-matrix.ts';
@@ -129,6 +130,8 @@ export interface Derived {
   readonly gainCurves: readonly StageGainCurve[];
   /** What the logs beside the entry say, in its order; a log that could not be read is not among them. */
   readonly logs: readonly LogSummary[];
+  /** Measured runs, their averages, and the limits that look at them. */
+  readonly efficiency: EfficiencyFigures;
   /** Null where no loss at full load was measured. */
   readonly losses: LossBudget | null;
   readonly stageVerdicts: readonly StageVerdict[];

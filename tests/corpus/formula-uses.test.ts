@@ -53,6 +53,7 @@ const derived: Derived = {
   operating: [],
   gainCurves: [],
   logs: [],
+  efficiency: { runs: [], noLoad: [], judgements: [], outOfScope: null },
   losses: null,
   stageVerdicts: [],
   mains: null,

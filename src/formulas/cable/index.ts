@@ -2,6 +2,7 @@ import type { Formula } from '../../values/formula.ts';
 import { cableLoopResistance } from './cable-loop-resistance.ts';
 import { cableVoltageDrop } from './cable-voltage-drop.ts';
 import { lowestCableEndVoltage } from './lowest-cable-end-voltage.ts';
+import { powerAfterCable } from './power-after-cable.ts';
 
 /** The formulas of this folder, by name. A test compares the list with the folder. */
-export const CABLE_FORMULAS: readonly Formula[] = [cableLoopResistance, cableVoltageDrop, lowestCableEndVoltage];
+export const CABLE_FORMULAS: readonly Formula[] = [cableLoopResistance, cableVoltageDrop, lowestCableEndVoltage, powerAfterCable];

@@ -8,6 +8,7 @@ import { powerDensity } from './power-density.ts';
 import { powerLoss } from './power-loss.ts';
 import { specificPower } from './specific-power.ts';
 import { sumOfPowers } from './sum-of-powers.ts';
+import { yearlyEnergy } from './yearly-energy.ts';
 
 /** The formulas of this folder, by name. A test compares the list with the folder. */
 export const ENERGY_FORMULAS: readonly Formula[] = [
@@ -20,4 +21,5 @@ export const ENERGY_FORMULAS: readonly Formula[] = [
   powerLoss,
   specificPower,
   sumOfPowers,
+  yearlyEnergy,
 ];

@@ -6,6 +6,7 @@ import { energyPerCycleLoss } from './energy-per-cycle-loss.ts';
 import { forwardDropLoss } from './forward-drop-loss.ts';
 import { gateDriveLoss } from './gate-drive-loss.ts';
 import { hotResistance } from './hot-resistance.ts';
+import { meanEfficiency } from './mean-efficiency.ts';
 import { outputCapacitanceLoss } from './output-capacitance-loss.ts';
 import { overlapLoss } from './overlap-loss.ts';
 import { parallelPartLoss } from './parallel-part-loss.ts';
@@ -24,6 +25,7 @@ export const LOSS_FORMULAS: readonly Formula[] = [
   forwardDropLoss,
   gateDriveLoss,
   hotResistance,
+  meanEfficiency,
   outputCapacitanceLoss,
   overlapLoss,
   parallelPartLoss,

@@ -1,0 +1,77 @@
+import type { EfficiencyPoint } from '../../entry/entry.ts';
+import type { OutputClass } from '../../standards/efficiency/efficiency-rule.ts';
+import type { Standing } from '../../values/value.ts';
+import type { Known } from '../../values/value.ts';
+
+/** What is certain of an efficiency: both ends, as fractions. A bound ("> 94 %") leaves one end open: it is then 0 or 1. */
+export interface EfficiencySpan {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** One measured point of a run, computed as far as it goes. */
+export interface RunPoint {
+  readonly source: EfficiencyPoint;
+  /** Share of the reference current or power, 1 for full load; null where it cannot be told. */
+  readonly share: number | null;
+  readonly output: Known<'power'>;
+  readonly efficiency: Known<'ratio'>;
+  readonly span: EfficiencySpan | null;
+  readonly loss: Known<'power'>;
+}
+
+/** Measured points under the same conditions: one port, one voltage, one line, one place. */
+export interface EfficiencyRun {
+  readonly port: string | null;
+  /** Volts at which the port was set; null where not given. */
+  readonly setting: number | null;
+  /** Volts of the supply; null where not given. */
+  readonly line: number | null;
+  readonly place: EfficiencyPoint['place'];
+  /** Current that stands for full load, from the offers of the port; null where they do not say it. */
+  readonly fullAmps: number | null;
+  readonly points: readonly RunPoint[];
+  /** Mean over 25, 50, 75 and 100 % of full load, as measured or as stated. */
+  readonly mean: Known<'ratio'>;
+  readonly meanSpan: EfficiencySpan | null;
+}
+
+export type LimitVerdict = 'meets' | 'misses' | 'undecided';
+
+/** A measured figure against one limit of one rule. */
+export interface EfficiencyJudgement {
+  readonly rule: string;
+  readonly of: 'average' | 'a tenth of the load' | 'no load';
+  readonly outputClass: OutputClass;
+  /** Nameplate power that the limit follows from, W. */
+  readonly watts: number;
+  readonly port: string | null;
+  readonly setting: number | null;
+  readonly line: number | null;
+  /** The figure: a ratio for the loads, a power without load. */
+  readonly measured: Known;
+  /** Limit in SI: a fraction, or watts. */
+  readonly limit: number;
+  readonly standing: Standing;
+  /** Distance on the good side of the limit: points of a per cent, or watts; null where it cannot be told. Both ends of what is certain. */
+  readonly margin: { readonly low: number; readonly high: number } | null;
+  readonly verdict: LimitVerdict;
+  /** Why it is undecided, or what was taken off. */
+  readonly remark: string | null;
+}
+
+/** What the device takes with nothing plugged in. */
+export interface NoLoadFigure {
+  readonly line: number | null;
+  readonly power: Known<'power'>;
+  readonly yearly: Known<'energy'>;
+}
+
+/** Efficiency of the whole device: runs, judgements, and what it takes without load. */
+export interface EfficiencyFigures {
+  readonly runs: readonly EfficiencyRun[];
+  readonly noLoad: readonly NoLoadFigure[];
+  readonly judgements: readonly EfficiencyJudgement[];
+  /** Why no rule looks at it; null where rules do. */
+  readonly outOfScope: string | null;
+}

@@ -1,0 +1,149 @@
+import type { EfficiencyPoint, Entry, Port } from '../../entry/entry.ts';
+import { electricPower } from '../../formulas/energy/electric-power.ts';
+import { powerLoss } from '../../formulas/energy/power-loss.ts';
+import { meanEfficiency } from '../../formulas/loss/mean-efficiency.ts';
+import { powerEfficiency } from '../../formulas/loss/power-efficiency.ts';
+import { applyFormula } from '../../values/apply-formula.ts';
+import { missing } from '../../values/missing.ts';
+import { isMissing, type Known } from '../../values/value.ts';
+import { factValue } from '../fact-value.ts';
+import { offeredPoints } from '../offered-points.ts';
+import type { EfficiencyRun, EfficiencySpan, RunPoint } from './efficiency-figures.ts';
+
+/** Loads of the mean, as shares of the full one. */
+export const MEAN_LOADS = [0.25, 0.5, 0.75, 1] as const;
+
+/** How far a measured load may lie from the one that is asked for, as a share of full load. The rules allow 0.02; a reviewer's steps are coarser. */
+const NEAR = 0.03;
+
+/** Points of the whole device by what they have in common, in the order of the entry. */
+export function efficiencyRuns(entry: Entry): readonly EfficiencyRun[] {
+  const whole = entry.efficiency.filter((point) => point.of === null);
+  const groups = Map.groupBy(whole, (point) =>
+    [point.port, point.line?.quantity.nominal, point.output?.quantity.nominal, point.place].map(String).join('|'),
+  );
+  return [...groups.values()].flatMap((points) => runOf(points, entry));
+}
+
+function runOf(points: readonly EfficiencyPoint[], entry: Entry): readonly EfficiencyRun[] {
+  const [first] = points;
+  if (first === undefined) return [];
+  const port = entry.ports.find((candidate) => candidate.id === first.port) ?? null;
+  const setting = first.output?.quantity.nominal ?? null;
+  const fullAmps = port === null || setting === null ? null : fullAmpsOf(port, setting);
+  const computed = points.filter((point) => point.statistic === 'point').map((point) => runPoint(point, fullAmps));
+  const { mean, span } = meanOf(points, computed);
+  const line = first.line?.quantity.nominal ?? null;
+  return [{ port: first.port, setting, line, place: first.place, fullAmps, points: computed, mean, meanSpan: span }];
+}
+
+/** Amperes that a port offers at a voltage, within 2 %; the most where several offers do. */
+function fullAmpsOf(port: Port, volts: number): number | null {
+  const fitting = offeredPoints(port).filter(
+    ({ voltage, current }) => !isMissing(voltage) && !isMissing(current) && Math.abs(voltage.nominal - volts) <= 0.02 * volts,
+  );
+  const amps = fitting.map(({ current }) => (isMissing(current) ? 0 : current.nominal));
+  return amps.length === 0 ? null : Math.max(...amps);
+}
+
+function runPoint(source: EfficiencyPoint, fullAmps: number | null): RunPoint {
+  const volts = source.measuredOutput ?? source.output;
+  const amps = ampsOf(source, volts?.quantity.nominal ?? null, fullAmps);
+  const output = outputOf(source, amps);
+  const input = source.input === null ? missing('input power not given', ['input power']) : factValue(source.input);
+  const stated = source.efficiency === null ? null : factValue(source.efficiency);
+  // What was measured on both sides is worked out; a stated figure stands where only it is there.
+  const worked = applyFormula(powerEfficiency, { output, input });
+  const efficiency = isMissing(worked) ? (stated ?? worked) : worked;
+  return {
+    source,
+    share: shareOf(source, amps, fullAmps),
+    output,
+    efficiency,
+    span: spanOf(efficiency, source),
+    loss: applyFormula(powerLoss, { input, output }),
+  };
+}
+
+function ampsOf(source: EfficiencyPoint, volts: number | null, fullAmps: number | null): number | null {
+  if (source.current !== null) return source.current.quantity.nominal;
+  const { load } = source;
+  if (load === null) return null;
+  const { dimension, nominal } = load.quantity;
+  if (dimension === 'ratio') return fullAmps === null ? null : nominal * fullAmps;
+  if (volts === null || volts <= 0 || nominal <= 0) return null;
+  return dimension === 'power' ? nominal / volts : volts / nominal;
+}
+
+function outputOf(source: EfficiencyPoint, amps: number | null): Known<'power'> {
+  const { current, load } = source;
+  const volts = source.measuredOutput ?? source.output;
+  if (current !== null && volts !== null) return applyFormula(electricPower, { voltage: factValue(volts), current: factValue(current) });
+  if (load?.quantity.dimension === 'power') return factValue({ ...load, quantity: { ...load.quantity, dimension: 'power' } });
+  return missing(amps === null ? 'load not given' : 'output current not measured', ['output current']);
+}
+
+function shareOf(source: EfficiencyPoint, amps: number | null, fullAmps: number | null): number | null {
+  if (source.load?.quantity.dimension === 'ratio') return source.load.quantity.nominal;
+  return amps === null || fullAmps === null || fullAmps <= 0 ? null : amps / fullAmps;
+}
+
+/** What is certain of a figure: its interval, or one end where the author gives a bound. */
+function spanOf(known: Known<'ratio'>, { efficiency }: Pick<EfficiencyPoint, 'efficiency'>): EfficiencySpan | null {
+  if (!isMissing(known)) return { low: known.low, high: known.high };
+  if (efficiency === null) return null;
+  const { low, high } = efficiency.quantity;
+  return { low: low ?? 0, high: high ?? 1 };
+}
+
+function meanOf(
+  points: readonly EfficiencyPoint[],
+  computed: readonly RunPoint[],
+): { readonly mean: Known<'ratio'>; readonly span: EfficiencySpan | null } {
+  const stated = points.find((point) => point.statistic === 'average' && point.efficiency !== null);
+  if (stated?.efficiency !== undefined && stated.efficiency !== null) {
+    const mean = factValue(stated.efficiency);
+    return { mean, span: spanOf(mean, stated) };
+  }
+  const [quarter, half, threeQuarters, full] = MEAN_LOADS.map((share) => nearestTo(computed, share));
+  const at = (point: RunPoint | null | undefined, percent: number): Known<'ratio'> =>
+    point?.efficiency ?? missing(`no point near ${String(percent)} % of the load`, [`efficiency at ${String(percent)} %`]);
+  const mean = applyFormula(meanEfficiency, {
+    quarter: at(quarter, 25),
+    half: at(half, 50),
+    threeQuarters: at(threeQuarters, 75),
+    full: at(full, 100),
+  });
+  return { mean, span: spanOfMean([quarter, half, threeQuarters, full]) };
+}
+
+function spanOfMean(points: readonly (RunPoint | null | undefined)[]): EfficiencySpan | null {
+  const spans = points.flatMap((point) => point?.span ?? []);
+  if (spans.length < MEAN_LOADS.length) return null;
+  const mean = (of: (span: EfficiencySpan) => number): number => spans.reduce((sum, span) => sum + of(span), 0) / spans.length;
+  return { low: mean(({ low }) => low), high: mean(({ high }) => high) };
+}
+
+/** The same run with other points: its mean is that of them. */
+export function withPoints(run: EfficiencyRun, points: readonly RunPoint[]): EfficiencyRun {
+  const { mean, span } = meanOf([], points);
+  return { ...run, points, mean, meanSpan: span };
+}
+
+/** The same run with another current as full load. */
+export function withFullAmps(run: EfficiencyRun, fullAmps: number): EfficiencyRun {
+  const points = run.points.map((point) => {
+    const amps = ampsOf(point.source, (point.source.measuredOutput ?? point.source.output)?.quantity.nominal ?? null, run.fullAmps);
+    return { ...point, share: amps === null ? null : amps / fullAmps };
+  });
+  return withPoints({ ...run, fullAmps }, points);
+}
+
+/** The measured point nearest to a share of full load, where one is near. */
+export function nearestTo(points: readonly RunPoint[], share: number): RunPoint | null {
+  const near = points
+    .flatMap((point) => (point.share === null || point.span === null ? [] : [{ point, away: Math.abs(point.share - share) }]))
+    .filter(({ away }) => away <= NEAR)
+    .sort((one, other) => one.away - other.away);
+  return near[0]?.point ?? null;
+}

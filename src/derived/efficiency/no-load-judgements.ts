@@ -1,0 +1,70 @@
+import type { Entry } from '../../entry/entry.ts';
+import {
+  MOST_WATTS,
+  noLoadLimitAt,
+  outputClass,
+  type EfficiencyRule,
+  type NoLoadLine,
+  type OutputClass,
+} from '../../standards/efficiency/efficiency-rule.ts';
+import { EFFICIENCY_RULES } from '../../standards/efficiency/index.ts';
+import { isMissing, type Known } from '../../values/value.ts';
+import type { EfficiencyJudgement, NoLoadFigure } from './efficiency-figures.ts';
+import { settingsOf } from './port-settings.ts';
+
+const NEAR_LINE = 0.05;
+
+/** What a rule holds the power without load against. */
+interface NoLoadCase {
+  readonly kind: OutputClass;
+  readonly watts: number;
+  readonly limit: number;
+  readonly line: NoLoadLine;
+}
+
+/** The power without load, at each line that was measured, against every rule. */
+export function noLoadJudgements(entry: Entry, figures: readonly NoLoadFigure[], rated: Known<'power'>): readonly EfficiencyJudgement[] {
+  return EFFICIENCY_RULES.flatMap((rule) => {
+    const held = isMissing(rated) ? null : caseOf(entry, rule, rated.nominal);
+    if (held === null) return [];
+    return figures.flatMap(({ line, power }): readonly EfficiencyJudgement[] => {
+      if (line === null || !rule.lines.some((volts) => Math.abs(line - volts) <= NEAR_LINE * volts)) return [];
+      const { kind, watts, limit } = held;
+      const span = spanOf(entry, line, power);
+      const verdict = span === null ? 'undecided' : span.high <= limit ? 'meets' : span.low > limit ? 'misses' : 'undecided';
+      const margin = span === null ? null : { low: limit - span.high, high: limit - span.low };
+      const about = { rule: rule.id, of: 'no load', outputClass: kind, watts, port: null, setting: null, line } as const;
+      return [{ ...about, measured: power, limit, standing: held.line.standing, margin, verdict, remark: null }];
+    });
+  });
+}
+
+/** Both ends of what is certain; a bound such as "< 75 mW" is certain on one side. */
+function spanOf({ measurements }: Entry, line: number, power: Known<'power'>): { readonly low: number; readonly high: number } | null {
+  if (!isMissing(power)) return { low: power.low, high: power.high };
+  const point = measurements.find(
+    ({ subject, conditions }) => subject === 'standby' && (conditions['line'] ?? '').startsWith(String(line)),
+  );
+  const high = point?.value.quantity.high ?? null;
+  return high === null ? null : { low: 0, high };
+}
+
+function caseOf(entry: Entry, rule: EfficiencyRule, rated: number): NoLoadCase | null {
+  const outputs = entry.ports.filter((port) => port.direction !== 'input');
+  const [first] = outputs;
+  if (first === undefined || rated > MOST_WATTS) return null;
+  const lowest = settingsOf(first)?.lowest ?? null;
+  const isPd = outputs.every((port) => port.connector === 'USB-C' && port.offers.some((offer) => offer.kind !== 'plain'));
+  const amps = rule.lowestVoltageAmps;
+  // An adaptive supply is tested without load at its lowest voltage, where its nameplate power counts as 2 A a port.
+  const watts = isPd && amps !== null && lowest !== null ? lowest * amps * outputs.length : rated;
+  // Where the lowest voltage is not what is tested, the highest one says which class it is.
+  const volts = (amps === null ? settingsOf(first)?.highest : lowest) ?? null;
+  const kind = outputs.length > 1 ? 'multiple voltage' : volts === null ? 'basic voltage' : outputClass(volts, watts / volts);
+  const line = rule.noLoad[kind];
+  if (line === null) return null;
+  const each = rule.noLoadForEachPort;
+  const more = each === null ? 0 : each.more * (outputs.length - 1);
+  const limit = Math.min(noLoadLimitAt(line, watts) + more, each?.most ?? Number.POSITIVE_INFINITY);
+  return { kind, watts, limit, line };
+}

@@ -1,0 +1,21 @@
+import type { Entry } from '../../entry/entry.ts';
+import { yearlyEnergy } from '../../formulas/energy/yearly-energy.ts';
+import { readQuantity } from '../../units/read-quantity.ts';
+import { applyFormula } from '../../values/apply-formula.ts';
+import { isOf, factValue } from '../fact-value.ts';
+import type { NoLoadFigure } from './efficiency-figures.ts';
+
+/** What the device takes with nothing plugged in, by line voltage, and what that comes to in a year. */
+export function noLoadFigures({ measurements }: Entry): readonly NoLoadFigure[] {
+  return measurements.flatMap(({ subject, value, conditions }) => {
+    if (subject !== 'standby' || !isOf(value, 'power') || conditions['load'] !== undefined) return [];
+    const power = factValue(value);
+    return [{ line: voltsOf(conditions['line']), power, yearly: applyFormula(yearlyEnergy, { power }) }];
+  });
+}
+
+/** "230 V 50 Hz" is 230. */
+function voltsOf(line: string | undefined): number | null {
+  const read = readQuantity((line ?? '').replace(/[\s,/]+\d+(?:[.,]\d+)?\s*Hz\b.*$/iu, ''), 'voltage');
+  return read.ok ? read.value.nominal : null;
+}
