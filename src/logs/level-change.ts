@@ -33,9 +33,10 @@ export function levelChange(time: Float64Array, values: Float64Array, { from, at
   const start = time[at] ?? 0;
   const first = Math.max(from, rowFrom(time, start - LEVEL_SECONDS));
   const last = Math.min(to, Math.max(at + 1, rowFrom(time, start + FOLLOWED_SECONDS)));
-  // The second half of what is followed is taken as settled.
+  // The second half of what is followed makes the new level: it has settled where nothing of that half lies outside the band.
+  const middle = Math.floor((at + last) / 2);
   const before = meanOf(values, first, Math.max(first + 1, at));
-  const after = meanOf(values, Math.floor((at + last) / 2), last);
+  const after = meanOf(values, middle, last);
   if (before === null || after === null) return null;
   const band = SETTLED_SHARE * (Math.abs(after) > SETTLED_SHARE * Math.abs(before) ? Math.abs(after) : Math.abs(before));
   let [lowest, highest, outside] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, at - 1];
@@ -45,7 +46,7 @@ export function levelChange(time: Float64Array, values: Float64Array, { from, at
     if (value < lowest) lowest = value;
     if (value > highest) highest = value;
   }
-  const settling = outside + 1 >= last ? null : outside < at ? 0 : (time[outside + 1] ?? start) - start;
+  const settling = outside >= middle ? null : outside < at ? 0 : (time[outside + 1] ?? start) - start;
   return { before, after, lowest: Math.min(lowest, after), highest: Math.max(highest, after), settling };
 }
 

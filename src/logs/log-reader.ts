@@ -4,7 +4,7 @@ import { growingRows, type GrowingRows } from './growing-rows.ts';
 import type { LogColumns, NumberColumn } from './log-columns.ts';
 import type { LogFault } from './log-rule.ts';
 import type { LogRows } from './log-rows.ts';
-import { measuredCell, numberInCell, writtenPlaces, type DecimalSign } from './number-cell.ts';
+import { measuredCell, measuredPlaces, numberInCell, writtenPlaces, type DecimalSign } from './number-cell.ts';
 import { timeBase, type TimeBase } from './time-base.ts';
 
 /** Takes the rows of a log one by one, strictly: a row that does not fit is left out and told. */
@@ -119,7 +119,7 @@ function fits({ columns, faults }: Intake, cells: readonly string[], line: numbe
   faults.add('log-row', `This row has ${cells.length} cells, the heading ${wanted}`, {
     in: 'file',
     line,
-    cell: Math.min(cells.length, wanted + 1) - 1,
+    cell: Math.min(cells.length, wanted),
   });
   return false;
 }
@@ -155,7 +155,7 @@ function lookAtDigits({ decimal }: Intake, number: NumberIntake, cell: string): 
   if (cell.trim() === '') return;
   if (number.places === Number.NEGATIVE_INFINITY && Number.isNaN(numberInCell(cell, decimal)))
     number.hasOwnUnits = !Number.isNaN(measuredCell(cell, number.column.dimension, decimal));
-  const places = writtenPlaces(number.hasOwnUnits ? cell.replace(/[^\d.,+-].*$/, '') : cell, decimal);
+  const places = number.hasOwnUnits ? measuredPlaces(cell, number.column.dimension, decimal) : writtenPlaces(cell, decimal);
   if (places > number.places) number.places = places;
 }
 

@@ -92,7 +92,7 @@ function changeOf(
 
 /** A settling is known to one step between rows. */
 function settlingOf(seconds: number | null, { usual, at }: { readonly usual: number; readonly at: string }): Known<'time'> {
-  if (seconds === null) return missing('did not settle before the next step or within ten seconds');
+  if (seconds === null) return missing('did not settle within five seconds or before the next step');
   const from = { resolution: usual / 10, written: `settling, rows ${formatInterval(plain(usual), 'time').text} apart`, at };
   return loggedValue('time', seconds, from, { low: Math.max(0, seconds - usual), high: seconds + usual });
 }

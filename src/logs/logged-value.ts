@@ -36,6 +36,6 @@ export function loggedValue<D extends Dimension>(
 
 function digitsOf(nominal: number, resolution: number): number {
   if (nominal === 0 || !(resolution > 0)) return 1;
-  const digits = Math.floor(Math.log10(Math.abs(nominal)) + 1e-9) - Math.round(Math.log10(resolution)) + 1;
+  const digits = Math.floor(Math.log10(Math.abs(nominal)) + 1e-9) - Math.floor(Math.log10(resolution) + 1e-9) + 1;
   return Math.min(MOST_DIGITS, Math.max(1, digits));
 }

@@ -46,9 +46,20 @@ function rarerNumber(cell: string, decimal: DecimalSign): number {
 
 /** A number with its unit in one cell, in SI units: "20.08 V", "980 mA"; `NaN` where it is none of this dimension. */
 export function measuredCell(cell: string, dimension: Dimension, decimal: DecimalSign): number {
+  const found = numberAndUnit(cell, dimension);
+  return found === null ? Number.NaN : numberInCell(found.number, decimal) * scaleOf(found.unit) + found.unit.offset;
+}
+
+/** Decimal places of such a cell in SI units: 3 for "980 mA". */
+export function measuredPlaces(cell: string, dimension: Dimension, decimal: DecimalSign): number {
+  const found = numberAndUnit(cell, dimension);
+  return found === null ? Number.NEGATIVE_INFINITY : writtenPlaces(found.number, decimal) - Math.round(Math.log10(scaleOf(found.unit)));
+}
+
+function numberAndUnit(cell: string, dimension: Dimension): { readonly number: string; readonly unit: Unit } | null {
   const found = /^\s*([+-]?[\d.,]+(?:[eE][+-]?\d+)?)\s*(\D.*?)\s*$/.exec(cell);
   const unit = found?.[2] === undefined ? null : unitSpelt(found[2], dimension);
-  return unit === null ? Number.NaN : numberInCell(found?.[1] ?? '', decimal) * scaleOf(unit) + unit.offset;
+  return unit === null ? null : { number: found?.[1] ?? '', unit };
 }
 
 /** Decimal places of a number as written: 4 for "20.0834"; below zero for none. */
@@ -56,9 +67,4 @@ export function writtenPlaces(cell: string, decimal: DecimalSign): number {
   const [mantissa = '', exponent] = cell.trim().toLowerCase().split('e');
   const places = mantissa.split(decimal === 'comma' ? ',' : '.')[1]?.length ?? 0;
   return places - Number(exponent ?? 0);
-}
-
-/** What a number of this unit is in SI. */
-export function inSi(value: number, unit: Unit): number {
-  return value * scaleOf(unit) + unit.offset;
 }

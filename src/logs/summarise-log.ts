@@ -51,7 +51,7 @@ export function summariseLog(log: LogFile, rows: LogRows, { usual, gaps, events 
   return {
     ...{ id: log.id, file: log.file, path: log.path, port: log.port, line: log.line, ambient: log.ambient, note: log.note },
     ...{ rows: time.length, start: rows.start, interval: usual },
-    duration: loggedValue('time', last, { resolution: Math.max(usual, 1e-3), written: `first to last row of ${log.file}`, at: frame.at }),
+    duration: loggedValue('time', last, { resolution: timeResolution(usual), written: `first to last row of ${log.file}`, at: frame.at }),
     gaps: frame.gaps.map(({ from, to }) => ({ from, to })),
     channels: measured.map((each) => channelOf(each, frame)),
     energy: integralOf('energy', of('power'), frame, 'volts and amperes, or watts'),
@@ -111,7 +111,7 @@ function powerOf(measured: Measured | null, { log, at, time, usual }: Frame): Lo
   const { resolution } = measured.series;
   const watts = (number: number, written: string): Known<'power'> => loggedValue('power', number, { resolution, written, at });
   const seconds = (number: number, written: string): Known<'time'> =>
-    loggedValue('time', number, { resolution: Math.max(usual, 1e-3), written, at });
+    loggedValue('time', number, { resolution: timeResolution(usual), written, at });
   const isLong = loadTo - loadFrom >= SUSTAINED_FROM;
   const minutes = Math.floor((loadTo - loadFrom) / 60);
   const isShort = missing(`sustained not shown: ${minutes} min under load, 30 are needed`, ['a test of 30 minutes']);
@@ -124,4 +124,9 @@ function powerOf(measured: Measured | null, { log, at, time, usual }: Frame): Lo
         : seconds(droppedAfter, `fall of the power in ${log.file}`),
     underLoad: seconds(loadTo - loadFrom, `load on to load off in ${log.file}`),
   };
+}
+
+/** A time of a log is told to its step between rows; to a second where that is longer, since the row itself has its own time. */
+function timeResolution(usual: number): number {
+  return Math.min(1, Math.max(usual, 1e-3));
 }

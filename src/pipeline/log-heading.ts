@@ -1,5 +1,5 @@
 import { closeSync, openSync, readSync } from 'node:fs';
-import { parse } from 'csv-parse/sync';
+import { CsvError, parse } from 'csv-parse/sync';
 import type { LogFile } from '../entry/entry.ts';
 import { findHeading, type FoundHeading } from '../logs/find-heading.ts';
 
@@ -64,6 +64,12 @@ function linesOf(bytes: Buffer): string[] | null {
 
 function cellsOf(line: string, delimiter: string): string[] {
   if (!line.includes('"')) return line.split(delimiter);
-  const rows: readonly (readonly unknown[])[] = parse(line, { delimiter, relax_quotes: true, relax_column_count: true });
-  return (rows[0] ?? []).map(String);
+  try {
+    const rows: readonly (readonly unknown[])[] = parse(line, { delimiter, relax_quotes: true, relax_column_count: true });
+    return (rows[0] ?? []).map(String);
+  } catch (error) {
+    // A quote that goes on in the next line is in no heading; the reader of the rows says where one is never closed.
+    if (error instanceof CsvError) return line.split(delimiter);
+    throw error;
+  }
 }
