@@ -1,4 +1,6 @@
 import { answerWithoutFinding } from './answer-without-finding.ts';
+import { powerDoesNotLast } from './power-does-not-last.ts';
+import { sustainedNotShown } from './sustained-not-shown.ts';
 import { bareMetalByCamera } from './bare-metal-by-camera.ts';
 import type { Check } from './check.ts';
 import { partAboveRatedTemperature } from './part-above-rated-temperature.ts';
@@ -134,6 +136,8 @@ const ON_ENTRIES: readonly Check[] = [
   surfaceTooHot,
   partAboveRatedTemperature,
   bareMetalByCamera,
+  powerDoesNotLast,
+  sustainedNotShown,
   efficiencyPlausible,
   efficiencyConditions,
   storedChargeUnproven,

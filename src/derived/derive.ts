@@ -1,5 +1,7 @@
 import type { Entry } from '../entry/entry.ts';
 import type { LogSummary } from '../logs/log-summary.ts';
+import { policyOf } from '../standards/derating/index.ts';
+import type { SiteDerating } from '../standards/derating/policy.ts';
 import { shareMatrix } from '../sharing/share-matrix-of.ts';
 import { bulkFigures } from './bulk-figures.ts';
 import type { Derived } from './derived.ts';
@@ -7,6 +9,7 @@ import { efficiencyFiguresOf } from './efficiency/efficiency-figures-of.ts';
 import { familyId } from './family-id.ts';
 import { inputFigures } from './input-figures.ts';
 import { heatFigures } from './heat/heat-figures-of.ts';
+import { sustainedRuns } from './heat/sustained-runs.ts';
 import { insulationRows } from './insulation/insulation-rows.ts';
 import { lossBudget } from './loss-budget.ts';
 import { mainsFigures } from './mains/mains-figures-of.ts';
@@ -21,8 +24,11 @@ import { stageGivens } from './stress/stage-givens.ts';
 import { stressRows } from './stress-rows.ts';
 import { topologyWords } from './topology-words.ts';
 
-/** Everything that follows from one entry and its logs alone. Pure and total: what cannot be computed is a missing value with its reason. */
-export function derive(entry: Entry, logs: readonly LogSummary[] = []): Derived {
+/**
+ * Everything that follows from one entry, its logs and the derating policy of its site. Pure and total: what cannot be computed is a
+ * missing value with its reason.
+ */
+export function derive(entry: Entry, logs: readonly LogSummary[] = [], site?: SiteDerating): Derived {
   const shares = shareMatrix(entry);
   const power = ratedPower(entry, shares);
   const size = sizeFigures(entry, power);
@@ -30,7 +36,8 @@ export function derive(entry: Entry, logs: readonly LogSummary[] = []): Derived 
   const bulk = bulkFigures(entry, input);
   const figures = { power, input, bulk };
   const givens = stageGivens(entry, figures);
-  const stress = stressRows(entry, input, givens);
+  const policy = policyOf(entry.derating, site);
+  const stress = stressRows(entry, input, givens, policy);
   const operating = operatingFigures(entry, bulk, givens);
   const path = powerPath(entry, shares, power);
   return {
@@ -43,7 +50,9 @@ export function derive(entry: Entry, logs: readonly LogSummary[] = []): Derived 
     insulation: insulationRows(entry, input, bulk),
     mains: mainsFigures(entry, input),
     heat: heatFigures(entry, path),
+    sustained: sustainedRuns(entry, logs),
     stress,
+    derating: { id: policy.id, title: policy.title, meaning: policy.meaning, isOwn: policy.isOwn === true },
     operating,
     gainCurves: gainCurves(entry, givens),
     logs,

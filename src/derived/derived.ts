@@ -6,6 +6,7 @@ import type { GainCurve } from '../stages/models/stage-model.ts';
 import type { InsulationRow } from './insulation/insulation-row.ts';
 import type { MainsFigures } from './mains/mains-figures.ts';
 import type { HeatFigures } from './heat/heat-figures.ts';
+import type { SustainedRun } from './heat/sustained-run.ts';
 import type { PowerPath } from './power-path/power-path.ts';
 
 /** Volume and what follows from it; the basis says what is inside the volume. */
@@ -67,6 +68,15 @@ export interface StressRow {
   readonly transientRating?: Known<'voltage'>;
 }
 
+/** A derating policy as a reader has to know it. */
+export interface DeratingInUse {
+  readonly id: string;
+  readonly title: string;
+  readonly meaning: string;
+  /** Whether the site wrote it itself. */
+  readonly isOwn: boolean;
+}
+
 /** A value worked out for one stage, which the reviewer did not read anywhere: "reflected voltage at the highest output". */
 export interface OperatingFigure {
   readonly stage: string;
@@ -125,7 +135,11 @@ export interface Derived {
   readonly mains: MainsFigures | null;
   /** Loss, surface and what temperature they give. */
   readonly heat: HeatFigures;
+  /** Tests of how long the power lasts, of points and of logs. */
+  readonly sustained: readonly SustainedRun[];
   readonly stress: readonly StressRow[];
+  /** The policy whose limits the stresses are held against. */
+  readonly derating: DeratingInUse;
   readonly operating: readonly OperatingFigure[];
   readonly gainCurves: readonly StageGainCurve[];
   /** What the logs beside the entry say, in its order; a log that could not be read is not among them. */

@@ -1,6 +1,7 @@
 import { computed } from './computed.ts';
 import { efficiency } from './efficiency.ts';
 import { heat } from './heat.ts';
+import { sustainedPower } from './sustained-power.ts';
 import { heatLoss } from './heat-loss.ts';
 import { input } from './input.ts';
 import { insulation } from './insulation.ts';
@@ -40,6 +41,7 @@ export const TABLES: readonly TableDeclaration[] = [
   insulation,
   heat,
   heatLoss,
+  sustainedPower,
   efficiency,
   logs,
   logSteps,

@@ -57,6 +57,7 @@ const derived: Derived = {
   losses: null,
   stageVerdicts: [],
   mains: null,
+  sustained: [],
   heat: { loss: absent, at: null, surface: absent, flux: absent, temperature: absent, spots: [], contacts: [], lives: [] },
   topology: '',
   family: '',

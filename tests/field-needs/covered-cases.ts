@@ -106,7 +106,13 @@ export const FIELD_CASES: readonly FieldCase[] = [
     ['src/checks/examples/efficiency-conditions.md', 'finding: efficiency-conditions'],
     [VALUES, 'a mains adapter above 97 % is asked for its stage'],
   ),
-  later('P40', 'power that does not last', 'measurements', 'needs logs over time'),
+  covered(
+    'P40',
+    'power that does not last',
+    ['tests/derived/heat/sustained-runs.test.ts', '100 W, then 65 W from 12 min to 30 min'],
+    ['tests/derived/heat/sustained-runs.test.ts', 'a test shorter than 30 minutes: sustained not shown'],
+    ['src/checks/examples/power-does-not-last.md', 'finding: power-does-not-last'],
+  ),
   covered(
     'P43',
     'a recall stands above the sheet, in the register, in the search and in the feed',
@@ -184,7 +190,11 @@ export const FIELD_CASES: readonly FieldCase[] = [
     'tests/render/share-answers.test.ts',
     'the largest fall, and that nobody tested the interruption',
   ]),
-  later('Q03', 'listed, measured and sustained apart', 'measurements', 'sustained power needs logs over time'),
+  covered(
+    'Q03',
+    'listed, measured and sustained apart',
+    ['tests/tables/bench-tables.test.ts', 'listed, measured and sustained stand apart; what was not tested says so'],
+  ),
   covered('Q04', 'which cable', ['tests/usb-pd/supplies.test.ts', 'a cable decides']),
   covered('Q05', 'a larger charger on a smaller laptop', ['tests/usb-pd/supplies.test.ts', 'a 65 W laptop that needs 20 V']),
   example('Q07', 'never a bare yes on safety', 'safe-as-verdict'),

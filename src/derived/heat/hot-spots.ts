@@ -2,11 +2,9 @@ import type { Entry, MeasuredPoint, Part } from '../../entry/entry.ts';
 import { methodClass } from '../../entry/method-class.ts';
 import { temperatureRise } from '../../formulas/thermal/temperature-rise.ts';
 import type { TouchDuration } from '../../standards/touch-temperature.ts';
-import { readQuantity } from '../../units/read-quantity.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
-import { valueOf } from '../../values/from-quantity.ts';
 import { missing } from '../../values/missing.ts';
-import { isMissing, type Known } from '../../values/value.ts';
+import { conditionValue } from '../condition-value.ts';
 import { edgeValue, factValue, isOf } from '../fact-value.ts';
 import { isFitted } from '../fitted-parts.ts';
 import { quantitiesOf } from '../part-rating.ts';
@@ -29,7 +27,7 @@ export function hotSpots(entry: Entry): readonly HotSpot[] {
 function spotOf(entry: Entry, point: MeasuredPoint, index: number): HotSpot {
   const { value } = point;
   const measured = isOf(value, 'temperature') ? factValue(value, { bound: 'use' }) : missing('not a temperature');
-  const ambient = ambientOf(point);
+  const ambient = conditionValue(point, 'ambient', 'temperature', 'air temperature');
   const place = point.place ?? 'place not given';
   const part = partAtPlace(entry.parts.filter(isFitted), place);
   const isOutside = part === null && OUTSIDE.test(place);
@@ -82,13 +80,4 @@ function conditionsOf({ conditions }: MeasuredPoint): string | null {
   };
   const said = [line, output, load, after === undefined ? undefined : `after ${after}`].filter((words) => words !== undefined);
   return said.length === 0 ? null : said.join(', ');
-}
-
-function ambientOf(point: MeasuredPoint): Known<'temperature'> {
-  const written = point.conditions['ambient'];
-  if (written === undefined) return missing('air temperature not given', ['ambient']);
-  const reading = readQuantity(written, 'temperature');
-  if (!reading.ok) return missing(`air temperature not readable: ${written}`, ['ambient']);
-  const value = valueOf({ quantity: reading.value, evidence: 'measured' }, [...point.path, 'ambient'].join('.'));
-  return isMissing(value) ? missing(`air temperature not readable: ${written}`, ['ambient']) : value;
 }
