@@ -1,4 +1,4 @@
-import { DEFAULT_POLICY, DERATING_POLICIES } from '../standards/derating/index.ts';
+import { DERATING_POLICIES } from '../standards/derating/index.ts';
 import type { Check, Rule } from './check.ts';
 import { atValue, commonPractice, findingOf } from './finding-of.ts';
 
@@ -7,16 +7,16 @@ const RULE: Rule = {
   title: 'The derating policy is not known',
   severity: 'warning',
   why: 'The parts are judged by another policy than the one that the entry names.',
-  advice: `Name one of: ${DERATING_POLICIES.map(({ id }) => id).join(', ')}.`,
+  advice: `Name one of: ${DERATING_POLICIES.map(({ id }) => id).join(', ')}; or write your own in policies/ beside site.yaml.`,
   source: commonPractice('every limit names the policy that it comes from'),
 };
 
 export const deratingPolicyUnknown: Check = {
   ...RULE,
-  check: ({ entry }) => {
+  check: ({ entry, derived }) => {
     const { derating } = entry;
-    if (derating === null || DERATING_POLICIES.some(({ id }) => id === derating)) return [];
-    const message = `There is no derating policy "${derating}"; the parts are judged by ${DEFAULT_POLICY.id}.`;
+    if (derating === null || derating === derived.derating.id) return [];
+    const message = `There is no derating policy "${derating}"; the parts are judged by ${derived.derating.id}.`;
     return [findingOf(RULE, atValue('derating'), { message, subject: derating })];
   },
 };

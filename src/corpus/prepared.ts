@@ -41,6 +41,8 @@ export interface SheetSummary {
   readonly hasPlanner: boolean;
   /** Edges in millimetres: length, width, height. */
   readonly outline: readonly [number, number, number] | null;
+  /** The body is a cylinder, and its edges are those of the box around it. */
+  readonly round?: true;
   readonly ratedWatts: number | null;
   readonly densityWPerCm3: number | null;
   /** Bulk capacitance, null where there is none or it is not known. */
@@ -81,6 +83,8 @@ export interface SiteSettings {
   readonly numberPrefix: string;
   readonly licence: string | null;
   readonly language: string;
+  /** Id of the derating policy for entries that name none; null for the default. */
+  readonly derating: string | null;
 }
 
 /** What the site reads: `manifest.json` in the prepared folder. Published entries only; in `dev` broken ones are listed too. */

@@ -1,5 +1,4 @@
 import type { Entry } from '../entry/entry.ts';
-import { policyOf } from '../standards/derating/index.ts';
 import type { DeratingPolicy } from '../standards/derating/policy.ts';
 import type { InputFigures, StressRow } from './derived.ts';
 import { isFitted } from './fitted-parts.ts';
@@ -12,7 +11,7 @@ export function stressRows(
   entry: Entry,
   input: InputFigures,
   givens: StageGivens,
-  policy: DeratingPolicy = policyOf(entry.derating),
+  policy: DeratingPolicy,
 ): readonly StressRow[] {
   const given = { entry, input, policy };
   return entry.parts.filter(isFitted).flatMap((part) => mainsPart(part, given) ?? modelledPart(part, given, givens));

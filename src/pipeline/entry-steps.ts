@@ -3,6 +3,7 @@ import type { Derived } from '../derived/derived.ts';
 import type { Diagnostic, Finding } from '../diagnostics/finding.ts';
 import type { Answer, Entry } from '../entry/entry.ts';
 import type { LogSummary } from '../logs/log-summary.ts';
+import type { SiteDerating } from '../standards/derating/policy.ts';
 import type { Table } from '../tables/table.ts';
 import type { Value } from '../values/value.ts';
 
@@ -28,7 +29,7 @@ export interface EntrySteps {
     readonly entry: Entry | null;
     readonly findings: readonly Finding[];
   };
-  readonly derive: (entry: Entry, logs: readonly LogSummary[]) => Derived;
+  readonly derive: (entry: Entry, logs: readonly LogSummary[], derating?: SiteDerating) => Derived;
   readonly checks: readonly NamedStep<CheckInput, readonly Finding[]>[];
   readonly tables: readonly (NamedStep<{ readonly entry: Entry; readonly derived: Derived }, Table | null> & {
     readonly hasFigure?: true;

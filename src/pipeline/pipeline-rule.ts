@@ -114,6 +114,14 @@ export const PIPELINE_RULES = [
     source: COMMON_PRACTICE,
   },
   {
+    id: 'derating-policy-invalid',
+    title: 'A derating policy of the site cannot be read',
+    severity: 'error',
+    why: 'Parts would be judged by fewer lines than the policy states, or by none.',
+    advice: 'Correct the line; each needs part class, quantity, limit and the words of its source.',
+    source: { ...COMMON_PRACTICE, section: 'every limit names the policy that it comes from' },
+  },
+  {
     id: 'parts-file-missing',
     title: 'The parts file is not beside the entry',
     severity: 'error',

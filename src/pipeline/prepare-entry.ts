@@ -6,6 +6,7 @@ import type { Entry } from '../entry/entry.ts';
 import type { LogSummary } from '../logs/log-summary.ts';
 import type { NamesInReach } from '../markdown/named-directives.ts';
 import { renderProse, type Prose } from '../markdown/render-prose.ts';
+import type { SiteDerating } from '../standards/derating/policy.ts';
 import type { Table } from '../tables/table.ts';
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps, SplitFile } from './entry-steps.ts';
@@ -31,6 +32,8 @@ export interface EntrySurroundings {
   readonly facts: PartFactsByNumber;
   /** Whether what only the pages need is made too; `check` does without. */
   readonly forPages: boolean;
+  /** What the site says of derating. */
+  readonly derating?: SiteDerating;
   /** The logs that it names, read. */
   readonly logs?: readonly EntryLog[];
 }
@@ -39,7 +42,7 @@ const BY_ITSELF: EntrySurroundings = { facts: new Map(), forPages: true };
 
 /** Reads one file to its sheet. Never throws: a step that fails becomes a finding that names the step. */
 export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps, around: EntrySurroundings = BY_ITSELF): PreparedEntry {
-  const { facts, forPages, logs = [] } = around;
+  const { facts, forPages, derating, logs = [] } = around;
   const findings: Finding[] = [];
   const guard = <T>(step: string, otherwise: T, run: () => T): T => {
     try {
@@ -62,7 +65,7 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
   const fed = asStated === null ? null : feedParts(asStated, facts);
   findings.push(...(fed?.contradictions ?? []).map(contradictionFinding));
   const entry = fed?.entry ?? null;
-  const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry, logSummaries(logs)));
+  const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry, logSummaries(logs), derating));
   const tables =
     entry === null || derived === null
       ? []

@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { factsByNumber, type PartFacts } from '../corpus/part-facts/part-facts.ts';
+import type { SiteDerating } from '../standards/derating/policy.ts';
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
 import { writeDeviceFiles } from './write-device-files.ts';
@@ -36,13 +37,13 @@ export async function prepareMany(
 
 async function inProcess(
   jobs: readonly EntryJob[],
-  { prepared, facts, forPages }: WorkerStart,
+  { prepared, facts, derating, forPages }: WorkerStart,
   given: EntrySteps | null,
   onDone: (count: number) => void,
 ): Promise<EntryRecord[]> {
   if (jobs.length === 0) return [];
   const steps = given ?? (await import('./own-steps.ts')).OWN_STEPS;
-  const around = { facts: factsByNumber(facts), forPages };
+  const around = { facts: factsByNumber(facts), derating, forPages };
   return jobs.map((job, index) => {
     const record = prepareAndWrite(job, prepared, steps, around);
     onDone(index + 1);
@@ -69,6 +70,7 @@ export function prepareAndWrite(
 export interface WorkerStart {
   readonly prepared: string;
   readonly facts: readonly PartFacts[];
+  readonly derating: SiteDerating;
   /** Whether what only the pages need is made too. */
   readonly forPages: boolean;
 }

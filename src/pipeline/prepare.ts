@@ -5,6 +5,7 @@ import type { Diagnostic } from '../diagnostics/finding.ts';
 import { hasErrors } from '../diagnostics/has-errors.ts';
 import { sortedDiagnostics } from '../diagnostics/sorted-diagnostics.ts';
 import { factsByNumber, factsKey, type PartFacts, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
+import type { SiteDerating } from '../standards/derating/policy.ts';
 import { acrossFindings } from './across-findings.ts';
 import { checkCorpus } from './check-corpus.ts';
 import { codeVersion } from './code-version.ts';
@@ -17,10 +18,11 @@ import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { hasDeviceFiles } from './device-files.ts';
 import { writeSiteData } from './open-data-files.ts';
 import { placeInFiles } from './place-in-files.ts';
-import { prepareMany, type EntryJob } from './prepare-many.ts';
+import { prepareMany, type EntryJob, type WorkerStart } from './prepare-many.ts';
 import type { Manifest, SheetSummary } from '../corpus/prepared.ts';
 import { hashBeside } from './read-beside.ts';
 import { lostAddresses } from './published-addresses.ts';
+import { readPolicies } from './read-policies.ts';
 import { readSettings } from './read-settings.ts';
 import { readText } from './read-text.ts';
 import { readPartFacts } from './read-part-facts.ts';
@@ -64,14 +66,25 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
   const content = resolve(options.content);
   mkdirSync(options.prepared, { recursive: true });
   const listing = scanContent(content);
-  const { settings, findings: ofSettings } = readSettings(content);
+  const { policies, findings: ofPolicies } = readPolicies(content);
+  const { settings, findings: ofSettings } = readSettings(content, policies);
+  const derating: SiteDerating = { chosen: settings.derating, own: policies };
   const { facts, findings: ofFacts } = readPartFacts(content);
-  const { records, unread, parsed } = await readEntries(listing.entries, facts, options);
+  const { records, unread, parsed } = await readEntries(listing.entries, { facts, derating }, options);
   const across = checkCorpus(content, records, KNOWN_PAGES, options.mode === 'dev' ? 'shown' : 'hidden');
   const lost = lostAddresses(content, listing.entries, records);
   const pool = options.mode === 'dev' ? records : records.filter((record) => record.status !== 'draft');
   const beside = await acrossFindings(content, pool, factsByNumber(facts), options.steps ?? null);
-  const ofFiles = [...listing.findings, ...ofSettings, ...ofFacts, ...unusedFacts(facts, records), ...unread, ...across, ...lost];
+  const ofFiles = [
+    ...listing.findings,
+    ...ofSettings,
+    ...ofPolicies,
+    ...ofFacts,
+    ...unusedFacts(facts, records),
+    ...unread,
+    ...across,
+    ...lost,
+  ];
   const elsewhere = placeInFiles(content, ofFiles, options.steps ?? null);
   const diagnostics = sortedDiagnostics([
     ...(await elsewhere),
@@ -95,12 +108,13 @@ function writeForPages(prepared: string, records: readonly EntryRecord[], manife
 
 async function readEntries(
   entries: readonly EntryFile[],
-  facts: readonly PartFacts[],
+  { facts, derating }: Pick<WorkerStart, 'facts' | 'derating'>,
   options: PrepareOptions,
 ): Promise<{ readonly records: EntryRecord[]; readonly unread: FileFinding[]; readonly parsed: number }> {
   const version = codeVersion();
   const known = options.steps === undefined ? readRecords(options.cache, version) : new Map<string, CachedRecord>();
   const byNumber = factsByNumber(facts);
+  const judgedBy = deratingKey(derating);
   const forPages = options.mode !== 'check';
   const unread: FileFinding[] = [];
   const kept: CachedRecord[] = [];
@@ -112,12 +126,13 @@ async function readEntries(
       continue;
     }
     const cached = known.get(source.file);
-    if (cached?.key === read.hash && stillHolds(cached.record, source, byNumber, forPages ? options.prepared : null)) kept.push(cached);
-    else jobs.push({ source, text: read.text, key: read.hash });
+    const key = `${read.hash}${judgedBy}`;
+    if (cached?.key === key && stillHolds(cached.record, source, byNumber, forPages ? options.prepared : null)) kept.push(cached);
+    else jobs.push({ source, text: read.text, key });
   }
   const logs = await logsOfEntries(jobs, options.steps === undefined ? { cache: options.cache, version } : null);
   const withLogs = jobs.map((job) => ({ ...job, logs: logs.get(job.source.file) ?? [] }));
-  const fresh = await prepareMany(withLogs, { prepared: options.prepared, facts, forPages }, options.steps ?? null, (done) =>
+  const fresh = await prepareMany(withLogs, { prepared: options.prepared, facts, derating, forPages }, options.steps ?? null, (done) =>
     options.onProgress?.(done, jobs.length),
   );
   const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) =>
@@ -125,6 +140,12 @@ async function readEntries(
   );
   if (options.steps === undefined && (jobs.length > 0 || known.size !== all.length)) writeRecords(options.cache, version, all);
   return { records: all.map(({ record }) => record), unread, parsed: jobs.length };
+}
+
+/** What the site says of derating as part of a key: every verdict depends on it. Empty where it says nothing. */
+function deratingKey(derating: SiteDerating): string {
+  if (derating.chosen === null && derating.own.length === 0) return '';
+  return `-${createHash('sha256').update(JSON.stringify(derating)).digest('hex').slice(0, 16)}`;
 }
 
 /** Whether a record is that of the entry as it is now; with what the pages need of it in `prepared`, where they are asked for. */

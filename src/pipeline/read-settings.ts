@@ -4,6 +4,8 @@ import { isMap, isScalar, LineCounter, parseDocument, type Pair, type YAMLMap } 
 import { didYouMean } from '../markdown/nearest-name.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { pipelineFinding, type FileFinding, type PipelineRuleId } from './pipeline-rule.ts';
+import { DERATING_POLICIES } from '../standards/derating/index.ts';
+import type { DeratingPolicy } from '../standards/derating/policy.ts';
 import type { SiteSettings } from '../corpus/prepared.ts';
 import { readText } from './read-text.ts';
 
@@ -19,6 +21,7 @@ const DEFAULT_SETTINGS: SiteSettings = {
   numberPrefix: 'T',
   licence: null,
   language: 'en',
+  derating: null,
 };
 
 const KEYS: Readonly<Record<string, keyof SiteSettings>> = {
@@ -29,10 +32,17 @@ const KEYS: Readonly<Record<string, keyof SiteSettings>> = {
   'number prefix': 'numberPrefix',
   licence: 'licence',
   language: 'language',
+  derating: 'derating',
 };
 
-/** Reads `site.yaml`; every fault is a finding with its place, and the default stands in for what could not be read. */
-export function readSettings(content: string): { readonly settings: SiteSettings; readonly findings: readonly FileFinding[] } {
+/**
+ * Reads `site.yaml`; every fault is a finding with its place, and the default stands in for what could not be read. `policies` are the
+ * derating policies that the site wrote itself and may choose.
+ */
+export function readSettings(
+  content: string,
+  policies: readonly DeratingPolicy[] = [],
+): { readonly settings: SiteSettings; readonly findings: readonly FileFinding[] } {
   const path = join(content, SETTINGS_FILE);
   const findings: FileFinding[] = [];
   const report = (finding: Finding): void => void findings.push({ file: SETTINGS_FILE, finding });
@@ -45,10 +55,10 @@ export function readSettings(content: string): { readonly settings: SiteSettings
     report(read.finding);
     return { settings: DEFAULT_SETTINGS, findings };
   }
-  return { settings: settingsOf(read.text, report), findings };
+  return { settings: settingsOf(read.text, policies, report), findings };
 }
 
-function settingsOf(text: string, report: (finding: Finding) => void): SiteSettings {
+function settingsOf(text: string, policies: readonly DeratingPolicy[], report: (finding: Finding) => void): SiteSettings {
   const lines = new LineCounter();
   const document = parseDocument(text, { lineCounter: lines, schema: 'core', merge: false });
   const say: Say = (rule, offset, message) => {
@@ -62,12 +72,12 @@ function settingsOf(text: string, report: (finding: Finding) => void): SiteSetti
     say('site-settings-invalid', 0, 'site.yaml must hold lines like "name: My bench"');
     return DEFAULT_SETTINGS;
   }
-  return settingsIn(document.contents, say);
+  return settingsIn(document.contents, policies, say);
 }
 
 type Say = (rule: PipelineRuleId, offset: number, message: string) => void;
 
-function settingsIn(map: YAMLMap, say: Say): SiteSettings {
+function settingsIn(map: YAMLMap, policies: readonly DeratingPolicy[], say: Say): SiteSettings {
   const settings: Record<keyof SiteSettings, string | null> = { ...DEFAULT_SETTINGS };
   for (const pair of map.items) {
     const { key, offset } = keyOf(pair);
@@ -77,19 +87,28 @@ function settingsIn(map: YAMLMap, say: Say): SiteSettings {
       continue;
     }
     const value = valueOf(pair, key, say);
-    if (value !== null) settings[name] = value;
+    if (value !== null && (name !== 'derating' || isPolicy(value, policies, pair, say))) settings[name] = value;
   }
   const { name, author, description, numberPrefix, language } = settings;
   return {
     ...DEFAULT_SETTINGS,
     address: settings.address,
     licence: settings.licence,
+    derating: settings.derating,
     ...(name === null ? {} : { name }),
     ...(author === null ? {} : { author }),
     ...(description === null ? {} : { description }),
     ...(numberPrefix === null ? {} : { numberPrefix }),
     ...(language === null ? {} : { language }),
   };
+}
+
+function isPolicy(id: string, own: readonly DeratingPolicy[], pair: Pair, say: Say): boolean {
+  const known = [...DERATING_POLICIES, ...own].map((policy) => policy.id);
+  if (known.includes(id)) return true;
+  const offset = isScalar(pair.value) ? (pair.value.range?.[0] ?? 0) : 0;
+  say('site-settings-invalid', offset, `There is no derating policy "${id}"${didYouMean(id, known)}; known are ${known.join(', ')}`);
+  return false;
 }
 
 function keyOf(pair: Pair): { readonly key: string; readonly offset: number } {

@@ -2,7 +2,6 @@ import { escapeText, percent } from '../figures/markup.ts';
 import { stressBar, STRESS_SCALE_END } from '../figures/stress-bar.ts';
 import type { Derived, StressRow } from '../derived/derived.ts';
 import { roleOf } from '../roles/index.ts';
-import { policyOf } from '../standards/derating/index.ts';
 import { isMissing } from '../values/value.ts';
 import { markWith } from './mark.ts';
 import { fixedNumber, quantity } from './quantity.ts';
@@ -23,17 +22,15 @@ export function stressView(derived: Derived): string {
     '<table class="stress-table"><caption class="vh">Stress against rating: each part with its worst stress, its rating, their ratio and the verdict.</caption>' +
     `<thead><tr><th scope="col">Part</th><th scope="col">Stress</th><th scope="col" class="n">Value</th><th scope="col" class="bar-col">${axis}<span class="vh">Ratio, drawn</span></th>` +
     `<th scope="col" class="n">Rating</th><th scope="col" class="n">Ratio</th><th scope="col">Verdict</th></tr></thead><tbody>${derived.stress.map(stressRow).join('')}</tbody></table>` +
-    policyNote(derived.stress) +
+    policyNote(derived) +
     methodsNote(derived.stress)
   );
 }
 
 /** Which policy the limit ticks are those of, and for whom it was written. */
-function policyNote(rows: readonly StressRow[]): string {
-  const [id] = new Set(rows.map((row) => row.policy));
-  if (id === undefined) return '';
-  const { title, meaning } = policyOf(id);
-  return `<p class="note under">Limit ticks: ${escapeText(title)}. ${escapeText(meaning)}</p>`;
+function policyNote({ derating: { title, meaning, isOwn } }: Derived): string {
+  const owner = isOwn ? ', a policy of this site’s own' : '';
+  return `<p class="note under">Limit ticks: ${escapeText(title)}${owner}. ${escapeText(meaning)}</p>`;
 }
 
 /** The published methods where papers disagree and an interval is their range. */

@@ -30,10 +30,12 @@ function build({ derived }: TableInput): Table | null {
       textColumn('verdict', 'Verdict'),
     ],
     groups: [plainGroup(derived.stress.map(rowOf))],
-    notes: [
-      `Limits of the policy ${[...new Set(derived.stress.map((row) => row.policy))].join(', ')}. A withheld verdict says what is missing.`,
-    ],
+    notes: [`${policyWords(derived)} A withheld verdict says what is missing.`],
   };
+}
+
+function policyWords({ derating }: TableInput['derived']): string {
+  return `Limits of the policy ${derating.id}: ${derating.title}${derating.isOwn ? ', this site’s own' : ''}.`;
 }
 
 function captionOf(rows: readonly StressRow[]): string {

@@ -50,6 +50,7 @@ const derived: Derived = {
   shares: null,
   path: null,
   insulation: [],
+  derating: { id: 'consumer-practice', title: 'Consumer practice', meaning: '', isOwn: false },
   operating: [],
   gainCurves: [],
   logs: [],

@@ -10,7 +10,7 @@ describe('settings of the site', () => {
 
   test('all of them', async () => {
     const text =
-      'name: A\nauthor: B\ndescription: C\naddress: https://example.org/sub/\nnumber prefix: RWB\nlicence: CC BY 4.0\nlanguage: en-GB\n';
+      'name: A\nauthor: B\ndescription: C\naddress: https://example.org/sub/\nnumber prefix: RWB\nlicence: CC BY 4.0\nlanguage: en-GB\nderating: mil-std-975m\n';
     const { manifest, diagnostics } = await prepareIn(contentFolder({ 'site.yaml': text }));
     expect(diagnostics).toEqual([]);
     expect(manifest.site).toEqual({
@@ -21,6 +21,7 @@ describe('settings of the site', () => {
       numberPrefix: 'RWB',
       licence: 'CC BY 4.0',
       language: 'en-GB',
+      derating: 'mil-std-975m',
     });
   });
 
@@ -37,6 +38,7 @@ describe('settings of the site', () => {
     ],
     ['address: "https://[/"', '1:10 The address "https://[/" must be the whole address'],
     ['language: English please', '1:11 The language "English please" must be a language tag, such as en or en-GB'],
+    ['derating: mil-std-975', '1:11 There is no derating policy "mil-std-975"; did you mean "mil-std-975m"'],
     ['name: [a', '1:9'],
     ['- a', '1:1 site.yaml must hold lines like "name: My bench"'],
     ['', '1:1 site.yaml must hold lines like "name: My bench"'],

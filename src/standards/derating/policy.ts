@@ -34,6 +34,15 @@ export interface DeratingPolicy {
   /** For whom it was written, and how strict that makes it here. */
   readonly meaning: string;
   readonly rules: readonly DeratingRule[];
+  /** Written by the site for itself; left out for the policies that come with the program. */
+  readonly isOwn?: true;
+}
+
+/** What a site says of derating: the policy for its entries, and policies that it wrote itself. */
+export interface SiteDerating {
+  /** Policy of every entry that names none; null for the default. */
+  readonly chosen: string | null;
+  readonly own: readonly DeratingPolicy[];
 }
 
 /** What is to be judged: a part, and one of its ratings. */
