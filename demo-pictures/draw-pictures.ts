@@ -2,8 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseFrontmatter } from '../src/entry/parse-frontmatter.ts';
 import { readEntry } from '../src/entry/read-entry.ts';
-import { readFaceOutlines } from '../src/pipeline/face-outlines.ts';
-import { MONO_REPERTOIRE, SYMBOL_REPERTOIRE } from '../src/site/fonts/repertoire.ts';
+import { readFace } from '../src/pipeline/face-outlines.ts';
 import { asPhoto } from './as-photo.ts';
 import { photosSection, withPhotos } from './photos-section.ts';
 import { picturesOf } from './pictures-of.ts';
@@ -14,7 +13,7 @@ import { picturesOf } from './pictures-of.ts';
  */
 async function drawPictures(only: string): Promise<void> {
   const folder = join(import.meta.dirname, '../demo/teardowns');
-  const lettering = { faces: [readFaceOutlines('mono', MONO_REPERTOIRE), readFaceOutlines('symbols', SYMBOL_REPERTOIRE)] };
+  const lettering = { faces: [readFace('mono'), readFace('symbols')] };
   for (const slug of readdirSync(folder).sort()) {
     if (!slug.includes(only)) continue;
     const file = join(folder, slug, 'index.md');

@@ -12,10 +12,10 @@ export interface GlyphOutline {
   readonly steps: readonly OutlineStep[];
 }
 
-/** The characters of one face that were read from its file. */
+/** One face: `glyph` gives the outline of a character, null for one that it lacks; always the same for the same character. */
 export interface FaceOutlines {
   readonly unitsPerEm: number;
-  readonly glyphs: ReadonlyMap<string, GlyphOutline>;
+  readonly glyph: (character: string) => GlyphOutline | null;
 }
 
 /** A line of text to set. `faces`: the first that has a character draws it. */
@@ -59,13 +59,13 @@ export function textAdvance(line: Pick<TextLine, 'text' | 'faces' | 'size'>): nu
 
 /** Characters of `text` that none of the faces has. */
 export function withoutOutline(text: string, faces: readonly FaceOutlines[]): readonly string[] {
-  return [...new Set(text)].filter((character) => !/\s/u.test(character) && !faces.some((face) => face.glyphs.has(character)));
+  return Array.from(new Set(text)).filter((character) => !/\s/u.test(character) && faces.every((face) => face.glyph(character) === null));
 }
 
 function glyphOf(line: Pick<TextLine, 'faces' | 'size'>, character: string): { scale: number; glyph: GlyphOutline } {
   for (const face of line.faces) {
-    const glyph = face.glyphs.get(character);
-    if (glyph !== undefined) return { scale: line.size / face.unitsPerEm, glyph };
+    const glyph = face.glyph(character);
+    if (glyph !== null) return { scale: line.size / face.unitsPerEm, glyph };
   }
   return { scale: line.size, glyph: /\s/u.test(character) ? { advance: BOX.advance / 2, steps: [] } : emptyBox() };
 }

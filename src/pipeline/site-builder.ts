@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { copyOpenData, type PublishedSheets } from './device-files.ts';
 import { PROJECT_ROOT } from './project-root.ts';
+import { copySharingImages, drawSharingImages } from './sharing-images.ts';
 import { writeSiteMap } from './site-map.ts';
 
 /** What the site is built from and where to. */
@@ -50,6 +51,15 @@ function memoryFlags(sheets: number): string[] {
 
 /** Builds with the site generator in a process of its own, so that its memory and its environment are its own too. */
 export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
+  // An image's address has to be a whole one, so there is none while that of the site is not known; drawn beside the pages otherwise.
+  const images = request.address === null ? Promise.resolve([]) : drawSharingImages(request.prepared, request.cache);
+  const [drawn] = await Promise.all([images, pagesByAstro(request)]);
+  copyOpenData(request.prepared, request.folder, request.sheets);
+  copySharingImages(drawn, request.folder);
+  writeSiteMap(request.folder, request.base, request.address);
+}
+
+async function pagesByAstro(request: SiteBuildRequest): Promise<void> {
   const child = spawn(process.execPath, [...memoryFlags(request.sheets.slugs.length), siteProgram(), 'build', '--root', PROJECT_ROOT], {
     cwd: PROJECT_ROOT,
     env: { ...process.env, ...siteEnvironment(request), NODE_ENV: 'production' },
@@ -66,8 +76,6 @@ export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
     });
   });
   if (code !== 0) throw new Error(lastWords(said));
-  copyOpenData(request.prepared, request.folder, request.sheets);
-  writeSiteMap(request.folder, request.base, request.address);
 }
 
 /** The error lines of the generator without colour codes and without stack frames. */

@@ -26,6 +26,7 @@ export function summaryOf({
     ports: entry.ports.map(({ id, connector }) => ({ id, connector })),
     hasPlanner: portLayout(entry, derived.shares) !== null,
     outline: outlineOf(entry),
+    ...(entry.body.size?.size.shape === 'cylinder' ? { round: true } : {}),
     ratedWatts: nominal(derived.ratedPower, 1),
     densityWPerCm3: nominal(derived.size.density, 1e6),
     bulkMicrofarads: nominal(derived.bulk.capacitance, 1e-6),
