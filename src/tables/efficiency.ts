@@ -7,7 +7,7 @@ import type { TableDeclaration, TableInput } from './table-declaration.ts';
 const ID = 'efficiency';
 const TITLE = 'Efficiency as measured';
 
-export const efficiency: TableDeclaration = { id: ID, title: TITLE, build };
+export const efficiency: TableDeclaration = { id: ID, title: TITLE, build, hasFigure: true };
 
 function build({ entry }: TableInput): Table | null {
   if (entry.efficiency.length === 0) return null;

@@ -1,5 +1,8 @@
 import { computed } from './computed.ts';
+import { efficiencyLimits } from './efficiency-limits.ts';
+import { efficiencyMeans } from './efficiency-means.ts';
 import { efficiency } from './efficiency.ts';
+import { noLoad } from './no-load.ts';
 import { heat } from './heat.ts';
 import { sustainedPower } from './sustained-power.ts';
 import { heatLoss } from './heat-loss.ts';
@@ -42,6 +45,9 @@ export const TABLES: readonly TableDeclaration[] = [
   heat,
   heatLoss,
   sustainedPower,
+  efficiencyMeans,
+  efficiencyLimits,
+  noLoad,
   efficiency,
   logs,
   logSteps,

@@ -1,0 +1,60 @@
+import type { EfficiencyRun, RunPoint } from '../derived/efficiency/efficiency-figures.ts';
+import { nearestTo } from '../derived/efficiency/efficiency-runs.ts';
+import { counted, numberColumn, plainGroup, textColumn, valueCell, words } from './cells.ts';
+import type { Cell, Row, Table } from './table.ts';
+import type { TableDeclaration, TableInput } from './table-declaration.ts';
+
+const ID = 'efficiency-means';
+const TITLE = 'Efficiency by load';
+
+export const efficiencyMeans: TableDeclaration = { id: ID, title: TITLE, build, hasFigure: true };
+
+const LOADS = [0.1, 0.25, 0.5, 0.75, 1] as const;
+
+function build({ derived }: TableInput): Table | null {
+  const runs = derived.efficiency.runs.filter(({ points, meanSpan }) => points.length > 1 || meanSpan !== null);
+  if (runs.length === 0) return null;
+  return {
+    id: ID,
+    title: TITLE,
+    caption: `${counted(runs.length, 'run')}; the mean is that of 25, 50, 75 and 100 % of the full load.`,
+    columns: [
+      textColumn('port', 'Port'),
+      numberColumn('output', 'Output', 'V'),
+      numberColumn('line', 'Line', 'V'),
+      ...LOADS.map((share) => numberColumn(`at-${String(share * 100)}`, `${String(share * 100)} %`, null)),
+      numberColumn('mean', 'Mean', '%'),
+      numberColumn('loss', 'Loss at full load', 'W'),
+    ],
+    groups: [plainGroup(runs.map(rowOf))],
+    notes: ['Efficiency in per cent at the measured point nearest to each load, within three points of it.'],
+  };
+}
+
+function rowOf(run: EfficiencyRun, index: number): Row {
+  const full = nearestTo(run.points, 1);
+  return {
+    id: `run-${String(index + 1)}`,
+    cells: [
+      words(run.port, 'not given'),
+      words(run.setting === null ? null : shortNumber(run.setting)),
+      words(run.line === null ? null : shortNumber(run.line)),
+      ...LOADS.map((share) => pointCell(nearestTo(run.points, share))),
+      { kind: 'value', value: run.mean, unit: '%', decimals: 1 },
+      full === null ? { kind: 'missing', reason: 'full load not measured' } : valueCell(full.loss, 'W'),
+    ],
+  };
+}
+
+function pointCell(point: RunPoint | null): Cell {
+  if (point === null) return { kind: 'missing', reason: 'not measured' };
+  const bound = point.source.efficiency?.quantity.written;
+  // A bound has no number of its own: it stands as it was written.
+  return 'missing' in point.efficiency && bound !== undefined
+    ? { kind: 'text', text: bound }
+    : { kind: 'value', value: point.efficiency, unit: '%', decimals: 1 };
+}
+
+function shortNumber(value: number): string {
+  return String(Number(value.toPrecision(4)));
+}
