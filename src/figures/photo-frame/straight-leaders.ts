@@ -1,0 +1,104 @@
+import type { PictureSize } from './frame-size.ts';
+import { circleAt, CIRCLES_APART, edgeLength, gateAt, isClearOfLetters, isUpright, SIDES } from './picture-edges.ts';
+import type { PlacedCallout } from './placed-callout.ts';
+import { distance, type Point } from './segment.ts';
+
+/** How far a dot may move along the edge so that its leader finds a lane. */
+const SHIFTS = [0, -3, 3, -6, 6, -9, 9];
+/** Two leaders, or a leader and another's dot, keep this apart. */
+const LEADERS_APART = 9;
+/** The search gives up after so many tries, and the leaders bend. */
+const MOST_TRIES = 3000;
+
+interface Candidate extends PlacedCallout {
+  readonly lane: number;
+  readonly cost: number;
+}
+
+/** Leaders straight up or across for every dot, or null where none such were found. */
+export function straightLeaders(picture: PictureSize, dots: readonly Point[]): readonly PlacedCallout[] | null {
+  const choices = dots.map((dot, index) => candidatesOf(picture, dot, index));
+  const order = choices.map((_, index) => index).sort((a, b) => (choices[a]?.[0]?.cost ?? 0) - (choices[b]?.[0]?.cost ?? 0) || a - b);
+  const chosen = search(choices, order);
+  return chosen === null
+    ? null
+    : improved(chosen, choices).map(({ index, side, dot, gate, circle }) => ({ index, side, dot, gate, circle }));
+}
+
+/** Every way one dot can be led out, the shortest first. */
+function candidatesOf(picture: PictureSize, dot: Point, index: number): readonly Candidate[] {
+  const all = SIDES.flatMap((side) =>
+    SHIFTS.map((shift): Candidate | null => {
+      const moved = isUpright(side) ? { x: dot.x + shift, y: dot.y } : { x: dot.x, y: dot.y + shift };
+      const lane = isUpright(side) ? moved.x : moved.y;
+      if (lane < 0 || lane > edgeLength(side, picture) || !isClearOfLetters(side, lane, picture)) return null;
+      const gate = gateAt(side, lane, picture);
+      return {
+        index,
+        side,
+        dot: moved,
+        gate,
+        circle: circleAt(side, lane, picture),
+        lane,
+        cost: distance(moved, gate) + 2 * Math.abs(shift),
+      };
+    }),
+  );
+  return all.filter((candidate) => candidate !== null).sort((a, b) => a.cost - b.cost);
+}
+
+/** Depth first, those with the shortest way out first; null when the tries are used up. */
+function search(choices: readonly (readonly Candidate[])[], order: readonly number[]): readonly Candidate[] | null {
+  let tries = 0;
+  const place = (depth: number, chosen: readonly Candidate[]): readonly Candidate[] | null => {
+    const index = order[depth];
+    if (index === undefined) return chosen;
+    for (const candidate of choices[index] ?? []) {
+      tries += 1;
+      if (tries > MOST_TRIES) return null;
+      if (chosen.some((other) => areInConflict(candidate, other))) continue;
+      const rest = place(depth + 1, [...chosen, candidate]);
+      if (rest !== null) return rest;
+    }
+    return null;
+  };
+  return place(0, []);
+}
+
+/** Each callout takes a shorter way where one is free, until none is; the sum falls with every change, so it ends. */
+function improved(chosen: readonly Candidate[], choices: readonly (readonly Candidate[])[]): readonly Candidate[] {
+  const now = [...chosen].sort((a, b) => a.index - b.index);
+  for (let isBetter = true; isBetter;) {
+    isBetter = false;
+    for (const [at, current] of now.entries()) {
+      const better = choices[at]?.find(
+        (candidate) => candidate.cost < current.cost && now.every((other) => other.index === at || !areInConflict(candidate, other)),
+      );
+      if (better === undefined) continue;
+      now[at] = better;
+      isBetter = true;
+    }
+  }
+  return now;
+}
+
+function areInConflict(one: Candidate, other: Candidate): boolean {
+  if (one.side === other.side && Math.abs(one.lane - other.lane) < CIRCLES_APART) return true;
+  const [a, b] = [boxOf(one), boxOf(other)];
+  return (
+    a.left - LEADERS_APART < b.right &&
+    b.left - LEADERS_APART < a.right &&
+    a.top - LEADERS_APART < b.bottom &&
+    b.top - LEADERS_APART < a.bottom
+  );
+}
+
+/** A straight leader is its own box. */
+function boxOf({ dot, gate }: Candidate): { left: number; right: number; top: number; bottom: number } {
+  return {
+    left: Math.min(dot.x, gate.x),
+    right: Math.max(dot.x, gate.x),
+    top: Math.min(dot.y, gate.y),
+    bottom: Math.max(dot.y, gate.y),
+  };
+}
