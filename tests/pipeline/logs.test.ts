@@ -1,51 +1,9 @@
-import { mkdirSync, readdirSync, utimesSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { LogFile } from '../../src/entry/entry.ts';
-import { formatInterval } from '../../src/units/format.ts';
-import { isMissing, type Known } from '../../src/values/value.ts';
-import { logsOfEntries } from '../../src/pipeline/logs-of-entries.ts';
-import { prepare } from '../../src/pipeline/prepare.ts';
-import { readLog, type LogReading } from '../../src/pipeline/read-log.ts';
-import { readManyLogs } from '../../src/pipeline/read-many-logs.ts';
-import { contentFolder, entryText, temporaryFolder, writeFiles } from './content-folder.ts';
+import { isMissing } from '../../src/values/value.ts';
+import { findingsOf, NAMED, printed, readingOf, steadyRows } from './a-log.ts';
+import { contentFolder, entryText } from './content-folder.ts';
 import { prepareIn } from './run-in.ts';
-
-const NAMED = '    columns: { time: "t (s)", voltage: "U (V)", current: "I (A)" }\n';
-
-/** Findings of an entry with one log, "file:line:column rule: message". */
-async function findingsOf(csv: string | Uint8Array | null, more = NAMED): Promise<string[]> {
-  const entry = entryText('A', 'x\n', `logs:\n  run:\n    file: run.csv\n${more}`);
-  const log: Record<string, string | Uint8Array> = csv === null ? {} : { 'teardowns/a/run.csv': csv };
-  const { diagnostics } = await prepareIn(contentFolder({ 'teardowns/a/index.md': entry, ...log }));
-  return diagnostics
-    .filter(({ rule }) => rule.startsWith('log-') || rule.startsWith('file-') || rule === 'internal-fault')
-    .map(({ file, line, column, rule, message }) => `${file.replace('teardowns/a/', '')}:${line}:${column} ${rule}: ${message}`);
-}
-
-async function readingOf(csv: string, more: Partial<LogFile> = {}): Promise<LogReading> {
-  const path = join(temporaryFolder(), 'run.csv');
-  writeFileSync(path, csv);
-  return readLog(path, logFile(more));
-}
-
-function logFile(more: Partial<LogFile> = {}): LogFile {
-  return {
-    ...{ id: 'run', file: 'run.csv', columns: { time: 't (s)', voltage: 'U (V)', current: 'I (A)' }, decimal: 'point' },
-    ...{ port: null, line: null, ambient: null, events: {}, note: null, path: ['logs', 'run'] },
-    ...more,
-  };
-}
-
-function printed(known: Known | undefined): string {
-  if (known === undefined) return 'nothing';
-  return isMissing(known) ? known.reason : formatInterval(known, known.dimension).text.replace('\u202F', ' ');
-}
-
-/** Twenty volts and two amperes for six minutes, a row every ten seconds. */
-function steadyRows(separator = ',', end = '\n'): string {
-  return Array.from({ length: 37 }, (_, row) => [row * 10, '20.00', '2.000'].join(separator) + end).join('');
-}
 
 describe('a log beside an entry', () => {
   test('is read with commas, semicolons or tabs, LF or CR LF, with a byte order mark, units in brackets, and lines before its heading', async () => {
@@ -249,85 +207,5 @@ describe('sustained power of a log', () => {
     const { summary } = await readingOf(`t (s),U (V)\n0,5\n1,5\n`, { columns: { time: 't (s)', voltage: 'U (V)' } });
     expect(printed(summary?.power.peak)).toMatch(/needs volts and amperes, or watts/);
     expect(printed(summary?.energy)).toMatch(/has no volts and amperes, or watts/);
-  });
-});
-
-describe('logs of many entries', () => {
-  test('figures are quoted in the text by name, and a name that is none is found', async () => {
-    const log = 'logs:\n  full load: { file: run.csv, columns: { time: "t (s)", voltage: "U (V)", current: "I (A)" } }\n';
-    const text = 'It gave :value[full-load.energy] at :value[full-load.mean-power].\n\n:value[full-load.enery]\n';
-    const content = contentFolder({
-      'teardowns/a/index.md': entryText('A', text, log),
-      'teardowns/a/run.csv': `t (s),U (V),I (A)\n${steadyRows()}`,
-    });
-    const { diagnostics } = await prepareIn(content, 'build');
-    expect(diagnostics.filter(({ rule }) => rule.startsWith('prose')).map(({ message }) => message)).toEqual([
-      'There is no value "full-load.enery" to name; did you mean "full-load.energy"?',
-    ]);
-  });
-
-  test('a log is read once: a changed text takes its figures from the cache, a changed log does not', async () => {
-    const cache = temporaryFolder();
-    const folder = temporaryFolder();
-    const text = entryText('A', 'x\n', 'logs: { run: run.csv }\n');
-    const job = { source: { slug: 'a', file: 'teardowns/a/index.md', path: join(folder, 'index.md') }, text };
-    const rows = async (): Promise<number | undefined> =>
-      (await logsOfEntries([job], { cache, version: 'v1' })).get('teardowns/a/index.md')?.[0]?.summary?.rows;
-    writeFiles(folder, { 'index.md': text, 'run.csv': `time (s),voltage (V)\n0,5\n1,5\n` });
-    expect(await rows()).toBe(2);
-    const kept = join(cache, 'logs', 'v1');
-    const [name = ''] = readdirSync(kept);
-    const marked = JSON.stringify({ id: 'run', file: 'run.csv', summary: { rows: 77 }, inEntry: [], inFile: [] });
-    writeFileSync(join(kept, name), marked);
-    utimesSync(join(folder, 'run.csv'), 1, 1);
-    expect(await rows()).toBe(77);
-    writeFiles(folder, { 'run.csv': `time (s),voltage (V)\n0,5\n1,5\n2,5\n` });
-    expect(await rows()).toBe(3);
-  });
-
-  test('an entry is prepared again when its log changes, and only then', async () => {
-    const content = contentFolder({
-      'teardowns/a/index.md': entryText('A', 'x\n', 'logs: { run: run.csv }\n'),
-      'teardowns/a/run.csv': 'time (s),voltage (V)\n0,5\n1,5\n',
-    });
-    const work = temporaryFolder();
-    const parsed = async (): Promise<number> =>
-      (await prepare({ content, prepared: join(work, 'prepared'), cache: join(work, 'cache'), mode: 'check' })).counts.parsed;
-    expect([await parsed(), await parsed()]).toEqual([1, 0]);
-    writeFiles(content, { 'teardowns/a/run.csv': 'time (s),voltage (V)\n0,5\n1,6\n' });
-    expect([await parsed(), await parsed()]).toEqual([1, 0]);
-  });
-
-  test('several long logs are read by several threads and come back in order; one that cannot be read is a finding', async () => {
-    const folder = temporaryFolder();
-    const rows = Array.from({ length: 120_000 }, (_, row) => `${row},20.000,1.000`).join('\n');
-    writeFiles(folder, { 'one.csv': `t (s),U (V),I (A)\n${rows}\n`, 'two.csv': `t (s),U (V),I (A)\n${rows}\n120000,21,1\n` });
-    mkdirSync(join(folder, 'three.csv'));
-    const jobs = ['one', 'two', 'three'].map((id) => ({ path: join(folder, `${id}.csv`), log: logFile({ id, file: `${id}.csv` }) }));
-    const readings = await readManyLogs(jobs);
-    expect(readings.map(({ id, summary }) => [id, summary?.rows])).toEqual([
-      ['one', 120_000],
-      ['two', 120_001],
-      ['three', undefined],
-    ]);
-    expect(readings[2]?.inFile.map(({ rule }) => rule)).toEqual(['file-unreadable']);
-  });
-
-  test('a million rows are read and reduced to some hundred points, with both exact extremes among them', async () => {
-    const rows = Array.from(
-      { length: 1_000_000 },
-      (_, row) => `${row},${row === 654_321 ? '21.750' : row === 123_456 ? '3.125' : '20.000'},1.000`,
-    );
-    const { summary, inFile } = await readingOf(`t (s),U (V),I (A)\n${rows.join('\n')}\n`);
-    expect(inFile).toEqual([]);
-    expect(summary?.rows).toBe(1_000_000);
-    const volts = summary?.channels.find(({ quantity }) => quantity === 'voltage');
-    expect([volts?.lowest.value.nominal, volts?.lowest.at, volts?.highest.value.nominal, volts?.highest.at]).toEqual([
-      3.125, 123_456, 21.75, 654_321,
-    ]);
-    const points = summary?.curves.find(({ quantity }) => quantity === 'voltage')?.points ?? [];
-    expect(points.length).toBeLessThan(500);
-    expect(points).toContainEqual([123_456, 3.125]);
-    expect(points).toContainEqual([654_321, 21.75]);
   });
 });

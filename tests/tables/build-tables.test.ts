@@ -9,11 +9,12 @@ import { numberInUnit } from '../../src/tables/number-in-unit.ts';
 import { tableCsv } from '../../src/tables/table-csv.ts';
 import type { Cell, Row, Table } from '../../src/tables/table.ts';
 import { isMissing } from '../../src/values/value.ts';
+import { foldBackLog } from '../logs/a-log-summary.ts';
 
 const { data } = parseFrontmatter(readFileSync(new URL('sketch.md', import.meta.url), 'utf8'));
 const { entry, findings } = readEntry({ slug: 'lm-q100', file: 'teardowns/lm-q100/index.md', frontmatter: data });
 if (entry === null) throw new Error(JSON.stringify(findings));
-const input = { entry, derived: derive(entry) };
+const input = { entry, derived: derive(entry, [foldBackLog()]) };
 const tables = buildTables(input);
 
 function table(id: string): Table {
