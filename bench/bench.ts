@@ -102,3 +102,5 @@ async function main(): Promise<void> {
 }
 
 await main();
+console.log();
+spawnSync(NODE, [join(HERE, 'logs.ts')], { stdio: 'inherit' });
