@@ -1,6 +1,7 @@
 import { escapeText } from '../figures/markup.ts';
 import type { DrawnBody } from '../corpus/drawn-sheet.ts';
 import type { PreparedSheet } from '../corpus/prepared.ts';
+import { efficiencyZone } from './efficiency-zone.ts';
 import { cautionBox, cautionOf } from './caution-box.ts';
 import { logsZone } from './logs.ts';
 import { offersSide, offersView } from './offers.ts';
@@ -97,6 +98,7 @@ function figureZones(sheet: PreparedSheet): readonly (SheetZone | null)[] {
           side: 'Worst corner of line, load and output voltage for each part that has a rating. The heavy tick is the derating limit of the policy; the thin line at <span class="mono">1.00</span> is the rating.',
           matter: `${stressView(derived)}<p class="note under">Whiskers span the corners of every input’s tolerance. An indication, not a compliance verdict.</p>${stageByStage(derived)}`,
         },
+    efficiencyZone(sheet),
     entry.parts.length === 0 || placed('parts')
       ? null
       : {

@@ -1,7 +1,8 @@
 import type { EfficiencyJudgement, LimitVerdict } from '../derived/efficiency/efficiency-figures.ts';
 import type { EfficiencyRule } from '../standards/efficiency/efficiency-rule.ts';
 import { EFFICIENCY_RULES } from '../standards/efficiency/index.ts';
-import { counted, detailColumn, numberColumn, textColumn, words } from './cells.ts';
+import { isMissing } from '../values/value.ts';
+import { counted, detailColumn, numberColumn, textColumn } from './cells.ts';
 import type { Cell, JudgementMark, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
 
@@ -25,10 +26,9 @@ function build({ derived }: TableInput): Table | null {
     columns: [
       textColumn('of', 'Figure'),
       numberColumn('measured', 'Measured', null),
-      numberColumn('limit', 'Limit', null),
-      numberColumn('margin', 'Margin', null),
+      detailColumn(numberColumn('limit', 'Limit', null)),
+      detailColumn(numberColumn('margin', 'Margin', null)),
       textColumn('verdict', 'Verdict'),
-      detailColumn(textColumn('remark', 'Remark')),
     ],
     groups,
     notes: [
@@ -52,9 +52,11 @@ function groupOf(rule: EfficiencyRule, judgements: readonly EfficiencyJudgement[
 }
 
 function rowOf(rule: EfficiencyRule, judgement: EfficiencyJudgement, index: number): Row {
-  const { of, measured, limit, margin, verdict, remark, standing } = judgement;
+  const { of, measured, limit, margin, verdict, standing } = judgement;
   const isPower = of === 'no load';
-  const shown: Cell = { kind: 'value', value: measured, unit: isPower ? 'mW' : '%', ...(isPower ? {} : { decimals: 1 }) };
+  const shown: Cell = isMissing(measured)
+    ? { kind: 'missing', reason: 'not known' }
+    : { kind: 'value', value: measured, unit: isPower ? 'mW' : '%', ...(isPower ? {} : { decimals: 1 }) };
   const limitText = isPower ? `${String(Math.round(limit * 1e3))} mW` : `${(limit * 100).toFixed(1)} %`;
   return {
     id: `${rule.id}-${String(index + 1)}`,
@@ -64,15 +66,16 @@ function rowOf(rule: EfficiencyRule, judgement: EfficiencyJudgement, index: numb
       { kind: 'text', text: `${limitText}${STANDINGS[standing]}` },
       margin === null ? { kind: 'missing', reason: 'not known' } : { kind: 'text', text: marginWords(margin, isPower) },
       { kind: 'mark', mark: MARKS[verdict], text: verdict },
-      words(remark, 'none'),
     ],
   };
 }
 
-/** "Average, C1 at 20 V, 230 V". */
-function figureWords({ of, port, setting, line, outputClass }: EfficiencyJudgement): string {
+/** "Average, C1 at 20 V, 230 V line, basic voltage; 0.130 ohm of cable taken off". */
+function figureWords({ of, port, setting, line, outputClass, remark, measured }: EfficiencyJudgement): string {
   const at = [port === null ? null : `${port} at ${String(setting)} V`, line === null ? null : `${String(line)} V line`, outputClass];
-  return `${of.charAt(0).toUpperCase()}${of.slice(1)}, ${at.filter((each) => each !== null).join(', ')}`;
+  const words = `${of.charAt(0).toUpperCase()}${of.slice(1)}, ${at.filter((each) => each !== null).join(', ')}`;
+  const reason = isMissing(measured) ? measured.reason : null;
+  return [words, reason, remark].filter((each) => each !== null).join('; ');
 }
 
 /** "+4.7", or both ends where they differ: "−0.2 to +0.4". */

@@ -1,6 +1,6 @@
 import type { EfficiencyRun, RunPoint } from '../derived/efficiency/efficiency-figures.ts';
 import { nearestTo } from '../derived/efficiency/efficiency-runs.ts';
-import { counted, numberColumn, plainGroup, textColumn, valueCell, words } from './cells.ts';
+import { counted, numberColumn, plainGroup, textColumn, words } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
 
@@ -41,7 +41,7 @@ function rowOf(run: EfficiencyRun, index: number): Row {
       words(run.line === null ? null : shortNumber(run.line)),
       ...LOADS.map((share) => pointCell(nearestTo(run.points, share))),
       { kind: 'value', value: run.mean, unit: '%', decimals: 1 },
-      full === null ? { kind: 'missing', reason: 'full load not measured' } : valueCell(full.loss, 'W'),
+      full === null ? { kind: 'missing', reason: 'full load not measured' } : { kind: 'value', value: full.loss, unit: 'W', decimals: 1 },
     ],
   };
 }

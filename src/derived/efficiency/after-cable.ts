@@ -22,5 +22,5 @@ export function afterCable(rule: EfficiencyRule, run: EfficiencyRun): { readonly
     const efficiency = applyFormula(powerEfficiency, { output, input: factValue(input) });
     return { ...point, output, efficiency, span: isMissing(efficiency) ? null : { low: efficiency.low, high: efficiency.high } };
   });
-  return { run: withPoints(run, points), remark: `${ohms.toFixed(3)} Ω of cable taken off` };
+  return { run: withPoints(run, points), remark: `${ohms.toFixed(3)} ohm of cable taken off` };
 }

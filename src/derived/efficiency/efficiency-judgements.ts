@@ -43,9 +43,7 @@ function judgementsOf(entry: Entry, rule: EfficiencyRule, run: EfficiencyRun, ra
     const verdict =
       alone !== null || span === null ? 'undecided' : span.low >= limit ? 'meets' : span.high < limit ? 'misses' : 'undecided';
     const margin = span === null ? null : { low: (span.low - limit) * 100, high: (span.high - limit) * 100 };
-    const reason = span === null && isMissing(measured) ? measured.reason : null;
-    const remark = [reason, remarks].filter((each) => each !== null && each !== '').join('; ');
-    return [{ ...about, of, measured, limit, standing: limits.standing, margin, verdict, remark: remark === '' ? null : remark }];
+    return [{ ...about, of, measured, limit, standing: limits.standing, margin, verdict, remark: remarks === '' ? null : remarks }];
   };
   const tenth = nearestTo(corrected.run.points, 0.1);
   const { atTenth } = rule;

@@ -1,0 +1,108 @@
+import type { PreparedSheet } from '../corpus/prepared.ts';
+import type { EfficiencyFigures, EfficiencyRun } from '../derived/efficiency/efficiency-figures.ts';
+import { efficiencyCurve, type EfficiencyLimit, type EfficiencySeries } from '../figures/efficiency-curve.ts';
+import { EFFICIENCY_RULES } from '../standards/efficiency/index.ts';
+import { efficiencyLimits } from '../tables/efficiency-limits.ts';
+import { efficiencyMeans } from '../tables/efficiency-means.ts';
+import { efficiency } from '../tables/efficiency.ts';
+import { noLoad } from '../tables/no-load.ts';
+import type { TableDeclaration } from '../tables/table-declaration.ts';
+import { isMissing } from '../values/value.ts';
+import { fold } from './fold.ts';
+import type { SheetZone } from './sheet-zone.ts';
+import { tableView } from './table-view.ts';
+import { counted, sentence } from './words.ts';
+
+/** Charts of one device; further voltages stand in the table. */
+const MOST_CHARTS = 4;
+
+/** Efficiency over load with the limits that look at it, the means, and what is taken without load; null where nothing was measured. */
+export function efficiencyZone(sheet: PreparedSheet): SheetZone | null {
+  const { entry, derived } = sheet;
+  const drawn = (declaration: TableDeclaration, caption: 'shown' | 'hidden' = 'hidden'): string => {
+    if (sheet.placed.includes(declaration.id)) return '';
+    const table = declaration.build({ entry, derived });
+    return table === null ? '' : `<div class="efficiency-table">${tableView(table, { caption })}</div>`;
+  };
+  const charts = chartsOf(derived.efficiency);
+  const [means, limits, idle, points] = [
+    drawn(efficiencyMeans),
+    drawn(efficiencyLimits, 'shown'),
+    drawn(noLoad, 'shown'),
+    drawn(efficiency),
+  ];
+  const matter =
+    (charts === '' ? '' : `<div class="envelopes efficiency-charts">${charts}</div>`) +
+    means +
+    idle +
+    limits +
+    (points === '' ? '' : fold(`<b>${counted(entry.efficiency.length, 'measured point')}</b> with conditions`, points));
+  return matter === '' ? null : { title: 'Efficiency', layout: 'side', side: sideText(derived.efficiency), matter };
+}
+
+function sideText({ runs, judgements, outOfScope }: EfficiencyFigures): string {
+  const count = (verdict: string): number => judgements.filter((judgement) => judgement.verdict === verdict).length;
+  const verdicts = (['meets', 'misses', 'undecided'] as const).flatMap((verdict) =>
+    count(verdict) === 0 ? [] : [`${verdict} ${String(count(verdict))}`],
+  );
+  const shown =
+    runs.length === 0
+      ? '<p>What it takes from the mains with nothing plugged in.</p>'
+      : '<p>Output power over input power at each load, from the supply to the place named in the table.</p>';
+  const limits =
+    outOfScope !== null
+      ? `<p class="note ruled">No published limit looks at it: ${sentence(outOfScope)}.</p>`
+      : judgements.length === 0
+        ? ''
+        : `<p>Of ${counted(judgements.length, 'comparison')} with published limits: ${verdicts.join(', ')}.</p><p class="note ruled">The dash-dot line is the limit of the mean, over the loads that it averages; the short one that of a tenth of the load. A comparison on this bench, not a verdict of compliance.</p>`;
+  return shown + limits;
+}
+
+/** One chart for each port and voltage with two points or more. */
+function chartsOf(figures: EfficiencyFigures): string {
+  const drawable = figures.runs.filter((run) => run.points.filter(isPlaced).length > 1);
+  const groups = [...Map.groupBy(drawable, ({ port, setting }) => `${String(port)} ${String(setting)}`).values()];
+  return groups
+    .slice(0, MOST_CHARTS)
+    .map((runs, index) => chartOf(runs, figures, index))
+    .join('');
+}
+
+function chartOf(runs: readonly EfficiencyRun[], figures: EfficiencyFigures, index: number): string {
+  const [first] = runs;
+  if (first === undefined) return '';
+  const sorted = [...runs].sort((one, other) => (other.line ?? 0) - (one.line ?? 0));
+  const name = `${first.port ?? 'Output'} at ${first.setting === null ? 'its voltage' : `${String(first.setting)} V`}`;
+  const means = sorted.map(
+    ({ line, mean }) => `${String(line)} V ${isMissing(mean) ? 'not known' : `${(mean.nominal * 100).toFixed(1)} %`}`,
+  );
+  const svg = efficiencyCurve({
+    id: `efficiency-${String(index + 1)}`,
+    title: `Efficiency of ${name} over load`,
+    description: `Means: ${means.join(', ')}. The table below has every point.`,
+    series: sorted.map(seriesOf),
+    limits: limitsOf(first, figures),
+  });
+  return `<figure class="envelope-of"><figcaption><b class="mono">${name}</b></figcaption>${svg}</figure>`;
+}
+
+function isPlaced({ share, efficiency: known }: EfficiencyRun['points'][number]): boolean {
+  return share !== null && !isMissing(known);
+}
+
+function seriesOf({ line, points }: EfficiencyRun): EfficiencySeries {
+  const placed = points.flatMap(({ share, efficiency: known }) =>
+    share === null || isMissing(known) ? [] : [{ share, low: known.low, nominal: known.nominal, high: known.high }],
+  );
+  return { label: line === null ? 'line not given' : `${String(line)} V`, points: placed.sort((one, other) => one.share - other.share) };
+}
+
+/** The limit of the mean that is in force, and the one of a tenth of the load where a rule has it; each once. */
+function limitsOf({ port, setting }: EfficiencyRun, { judgements }: EfficiencyFigures): readonly EfficiencyLimit[] {
+  const own = judgements.filter((judgement) => judgement.port === port && judgement.setting === setting);
+  return (['average', 'a tenth of the load'] as const).flatMap((of) => {
+    const held = own.filter((judgement) => judgement.of === of);
+    const first = EFFICIENCY_RULES.map(({ id }) => held.find(({ rule }) => rule === id)).find((judgement) => judgement !== undefined);
+    return first === undefined ? [] : [{ of, value: first.limit, label: `limit ${(first.limit * 100).toFixed(1)}` }];
+  });
+}
