@@ -1,3 +1,4 @@
+import { absentConditions } from '../derived/efficiency/absent-conditions.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import type { EfficiencyPoint } from '../entry/entry.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
@@ -16,10 +17,9 @@ export const efficiencyConditions: Check = { ...RULE, check };
 
 /** One note for all points that lack the same, at the first of them. */
 function check({ entry }: CheckInput): Finding[] {
-  const fromMains = entry.nameplate.input?.kind === 'AC';
   const lacking = new Map<string, EfficiencyPoint[]>();
   for (const point of entry.efficiency.filter((candidate) => candidate.of === null && candidate.efficiency !== null)) {
-    const absent = absentConditions(point, fromMains).join(' and ');
+    const absent = absentConditions(point, entry).join(' and ');
     if (absent !== '') lacking.set(absent, [...(lacking.get(absent) ?? []), point]);
   }
   return [...lacking].flatMap(([absent, [first, ...others]]) => {
@@ -27,12 +27,4 @@ function check({ entry }: CheckInput): Finding[] {
     const who = others.length === 0 ? 'This point does' : `This point and ${others.length} other${others.length === 1 ? '' : 's'} do`;
     return [findingOf(RULE, atKey(...first.path), { message: `${who} not say the ${absent}; not ranked.`, subject: 'efficiency' })];
   });
-}
-
-function absentConditions(point: EfficiencyPoint, fromMains: boolean): string[] {
-  const absent: string[] = [];
-  if (fromMains && point.line === null) absent.push('line voltage');
-  if (point.statistic === 'point' && point.load === null && point.current === null) absent.push('load');
-  if (point.place === null) absent.push('place of measurement');
-  return absent;
 }

@@ -116,11 +116,14 @@ function pathRows(entry: Entry, derived: Derived): readonly ComparisonRow[] {
   ];
 }
 
-/** Line, output and load of a measured point: "20 V 5 A at 230 V". Two points are comparable only where all of it is equal. */
-function conditionsOf({ statistic, line, output, current, load }: Entry['efficiency'][number]): string {
+/** Line, output and load of a measured point: "20 V 5 A at 230 V, connector". Two points are comparable only where all of it is equal. */
+function conditionsOf({ statistic, line, output, current, load, place }: Entry['efficiency'][number]): string {
   const at = [output, current, load].flatMap((fact) => (fact === null ? [] : [fact.quantity.written]));
   const what = statistic === 'average' ? 'mean' : statistic === 'peak' ? 'highest' : '';
-  return [what, ...at, line === null ? 'line not said' : `at ${line.quantity.written}`].filter((piece) => piece !== '').join(' ');
+  return (
+    [what, ...at, line === null ? 'line not said' : `at ${line.quantity.written}`].filter((piece) => piece !== '').join(' ') +
+    `, ${place ?? 'place not said'}`
+  );
 }
 
 function standbyRow(entry: Entry): ComparisonRow {

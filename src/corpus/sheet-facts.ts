@@ -1,4 +1,5 @@
 import type { Derived, StressRow, Verdict } from '../derived/derived.ts';
+import { absentConditions } from '../derived/efficiency/absent-conditions.ts';
 import { tellingEfficiency } from '../derived/telling-efficiency.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { OfferBody } from '../usb-pd/offer.ts';
@@ -13,7 +14,7 @@ export interface SheetFacts {
   readonly volumeCm3: number | null;
   readonly massGrams: number | null;
   readonly wattsPerKilogram: number | null;
-  /** Efficiency that stands for the device, percent. */
+  /** Efficiency that stands for the device, percent; null too where its conditions are not given, since a list is sorted by it. */
   readonly efficiencyPercent: number | null;
   /** Year in which it came out, or was issued where that is not said. */
   readonly year: number | null;
@@ -44,7 +45,9 @@ const SWITCH_ROLES: readonly string[] = ['primary-switch', 'pfc-switch', 'clamp-
 /** Reads what lists across sheets need of one entry. */
 export function factsOf(entry: Entry, derived: Derived): SheetFacts {
   const stress = worstStresses(derived.stress);
-  const efficiency = tellingEfficiency(entry.efficiency)?.efficiency?.quantity.nominal ?? null;
+  const telling = tellingEfficiency(entry.efficiency);
+  const isWhole = telling !== null && absentConditions(telling, entry).length === 0;
+  const efficiency = isWhole ? (telling.efficiency?.quantity.nominal ?? null) : null;
   return {
     basis: derived.size.basis,
     volumeCm3: nominal(derived.size.volume, 1e-6),

@@ -17,7 +17,8 @@ interface Ranked {
 
 /**
  * Ranks of every sheet by address: power density, efficiency and power for each kilogram. Only comparable devices are set against each other:
- * one basis (a case is not a board), one power class, and for efficiency one line voltage and one kind of figure (a mean is not a point).
+ * one basis (a case is not a board), one power class, and for efficiency one line voltage, one place and one kind of figure (a mean is not a
+ * point), with all conditions given.
  * A sheet without a figure, a class or a second sheet beside it has no rank.
  */
 export function sheetRanks(sheets: readonly CorpusSheet[]): ReadonlyMap<string, readonly SheetRank[]> {
@@ -55,9 +56,10 @@ function groupOf({ ratedWatts, traits }: CorpusSheet, measure: SheetRank['measur
   if (power === null) return null;
   if (measure !== 'efficiency') return `${traits.basis}, ${power}`;
   const { efficiency } = traits;
-  if (efficiency === null || efficiency.line === null) return null;
+  if (efficiency === null || efficiency.line === null || efficiency.lacking.length > 0) return null;
   const kind = { average: 'mean', peak: 'highest', point: 'at highest load' } as const;
-  return `${kind[efficiency.statistic]} at ${efficiency.line}, ${power}`;
+  const place = efficiency.place === null ? '' : `, at the ${efficiency.place}`;
+  return `${kind[efficiency.statistic]} at ${efficiency.line}${place}, ${power}`;
 }
 
 /** Places by figure, the highest first; figures that print alike in four digits share a place. */

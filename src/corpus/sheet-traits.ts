@@ -23,6 +23,10 @@ export interface TraitEfficiency {
   readonly statistic: 'point' | 'average' | 'peak';
   /** Line voltage as printed; null where it is not said. */
   readonly line: string | null;
+  /** "connector", "board", "cable end"; null where it is not said. */
+  readonly place: string | null;
+  /** Conditions that are not given; with one lacking it is shown and not ranked. */
+  readonly lacking: readonly string[];
 }
 
 /** What a sheet is compared by, and nothing that no other sheet can have too. Plain data of two or three kilobytes. */

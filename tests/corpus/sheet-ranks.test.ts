@@ -35,7 +35,10 @@ describe('a device is ranked among comparable ones', () => {
 
   test('a mean efficiency is not set against a point, nor 115 V against 230 V', () => {
     const at = (slug: string, statistic: 'average' | 'point', line: string) =>
-      inventedSheet({ slug, traits: inventedTraits({ efficiency: { ratio: 0.93, statistic, line } }) });
+      inventedSheet({
+        slug,
+        traits: inventedTraits({ efficiency: { ratio: 0.93, statistic, line, place: 'connector', lacking: [] } }),
+      });
     const ranks = sheetRanks([
       at('a', 'average', '230 V'),
       at('b', 'point', '230 V'),
@@ -44,6 +47,25 @@ describe('a device is ranked among comparable ones', () => {
     ]);
     const efficiencyOf = (slug: string) => ranks.get(slug)?.filter(({ measure }) => measure === 'efficiency') ?? [];
     expect(['a', 'b', 'c', 'd'].map((slug) => efficiencyOf(slug).map(({ of }) => of))).toEqual([[2], [], [], [2]]);
+  });
+
+  test('an efficiency at the end of a cable is not set against one at the connector, and one without its conditions against none', () => {
+    const at = (slug: string, place: string | null, lacking: readonly string[] = []) =>
+      inventedSheet({
+        slug,
+        traits: inventedTraits({ efficiency: { ratio: 0.93, statistic: 'average', line: '230 V', place, lacking } }),
+      });
+    const ranks = sheetRanks([
+      at('a', 'connector'),
+      at('b', 'cable end'),
+      at('c', 'connector'),
+      at('d', null, ['place of measurement']),
+      at('e', null, ['place of measurement']),
+    ]);
+    const among = (slug: string) => ranks.get(slug)?.find(({ measure }) => measure === 'efficiency')?.among ?? null;
+    expect(among('a')).toMatch(/^mean at 230 V, at the connector, /);
+    expect(among('c')).toBe(among('a'));
+    expect([among('b'), among('d'), among('e')]).toEqual([null, null, null]);
   });
 });
 

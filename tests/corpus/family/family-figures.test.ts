@@ -30,7 +30,10 @@ describe('the figures of a family', () => {
 
   test('efficiencies are those of the line that most sheets were measured at', () => {
     const at = (slug: string, line: string, ratio: number) =>
-      inventedSheet({ slug, traits: inventedTraits({ efficiency: { ratio, statistic: 'average', line } }) });
+      inventedSheet({
+        slug,
+        traits: inventedTraits({ efficiency: { ratio, statistic: 'average', line, place: 'connector', lacking: [] } }),
+      });
     const family = onlyFamily([at('a', '230 V', 0.9), at('b', '230 V', 0.92), at('c', '115 V', 0.7)]);
     const efficiency = familyFigures(family).find(({ unit }) => unit === '%');
     expect([efficiency?.name, efficiency?.spread.count, efficiency?.spread.median.toFixed(1)]).toEqual([
