@@ -73,7 +73,7 @@ function readSections(context: ReadingContext, input: EntryInput, source: EntryS
     measurements: readMeasurements(context, source.measurements),
     instruments: source.measurements?.instruments ?? {},
     claims: readClaims(context, source.claims),
-    logs: readLogs(source.logs),
+    logs: readLogs(source.logs, portNaming(context, portNames)),
     photos: readPhotos(context, source.photos, referencesOf(parts)),
     ...readRecord(context, source),
   };

@@ -65,7 +65,7 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
   const fed = asStated === null ? null : feedParts(asStated, facts);
   findings.push(...(fed?.contradictions ?? []).map(contradictionFinding));
   const entry = fed?.entry ?? null;
-  const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry, logSummaries(logs), derating));
+  const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry, logSummaries(logs, entry), derating));
   const tables =
     entry === null || derived === null
       ? []
@@ -125,8 +125,12 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
   return { record, sheet, pages: pages?.work ?? null };
 }
 
-function logSummaries(logs: readonly EntryLog[]): readonly LogSummary[] {
-  return logs.map(({ summary }) => summary).filter((summary) => summary !== null);
+/** The logs that could be read, each with its port by the name that the entry gives it. */
+function logSummaries(logs: readonly EntryLog[], entry: Entry): readonly LogSummary[] {
+  return logs
+    .map(({ summary }) => summary)
+    .filter((summary) => summary !== null)
+    .map((summary) => ({ ...summary, port: entry.logs.find(({ id }) => id === summary.id)?.port ?? summary.port }));
 }
 
 function inLogFiles({ file }: EntryFile, logs: readonly EntryLog[]): readonly FileFinding[] {
