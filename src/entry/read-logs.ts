@@ -1,8 +1,9 @@
 import type { LogFile } from './entry.ts';
+import type { PortNames } from './read-efficiency.ts';
 import type { EntrySource } from './schema.ts';
 
-/** Reads the logs that stand beside the entry; their rows are read by whoever has the files. */
-export function readLogs(source: EntrySource['logs']): readonly LogFile[] {
+/** Reads the logs that stand beside the entry; their rows are read by whoever has the files. Ports stay as written unless a naming is given. */
+export function readLogs(source: EntrySource['logs'], portOf: PortNames = (text) => text ?? null): readonly LogFile[] {
   return Object.entries(source ?? {}).map(([id, value]) => {
     const fields = typeof value === 'string' ? { file: value } : value;
     return {
@@ -10,7 +11,7 @@ export function readLogs(source: EntrySource['logs']): readonly LogFile[] {
       file: fields.file,
       columns: fields.columns ?? {},
       decimal: fields.decimal ?? 'point',
-      port: fields.port ?? null,
+      port: portOf(fields.port, ['logs', id, 'port']),
       line: fields.line ?? null,
       ambient: fields.ambient ?? null,
       events: fields.events ?? {},

@@ -7,7 +7,7 @@ export type ClockParts = 'm:s' | 'h:m';
 const DAY = 86_400;
 
 /** Seconds of a clock or elapsed time: "14:03:05.250", "0:12", "125:00:00"; `NaN` for anything else. Two numbers are read by `parts`. */
-export function secondsOfClock(text: string, parts: ClockParts | null): number {
+function secondsOfClock(text: string, parts: ClockParts | null): number {
   let total = 0;
   let fields = 1;
   let value = 0;

@@ -53,7 +53,7 @@ function gapFaults({ lineOf }: LogRows, usual: number, gaps: readonly TimeGap[])
 }
 
 /** Seconds without rows. */
-export function lengthOf(gaps: readonly LogGap[]): number {
+function lengthOf(gaps: readonly LogGap[]): number {
   return gaps.reduce((sum, { from, to }) => sum + to - from, 0);
 }
 

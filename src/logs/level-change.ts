@@ -22,7 +22,7 @@ export interface Stretch {
  * Band around the new level within which it has settled. The limits of a fixed supply's voltage are the same 5 %:
  * USB PD R3.2 V1.1, section 7.1.4.1 (vSrcNew), from memory.
  */
-export const SETTLED_SHARE = 0.05;
+const SETTLED_SHARE = 0.05;
 /** Rows of this long on either side make the levels, seconds. */
 const LEVEL_SECONDS = 5;
 /** Longest that a settling is followed, seconds. */

@@ -20,7 +20,7 @@ export interface LogChannel<D extends Dimension = Dimension> {
 }
 
 /** An exact extreme: a row of the file, never a smoothed one. */
-export interface LogExtreme<D extends Dimension = Dimension> {
+interface LogExtreme<D extends Dimension = Dimension> {
   readonly value: Value<D>;
   /** Seconds from the first row. */
   readonly at: number;

@@ -13,7 +13,7 @@ import type { TimeGap } from './time-gaps.ts';
 import { withPower } from './with-power.ts';
 
 /** A test of sustained power lasts at least this long, seconds (common practice: the case has then come near its final temperature). */
-export const SUSTAINED_FROM = 1800;
+const SUSTAINED_FROM = 1800;
 
 interface Measured {
   readonly series: LogSeries;

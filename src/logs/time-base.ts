@@ -12,7 +12,7 @@ export interface TimeWriting {
 }
 
 /** Reads the time of one row in seconds from a start that is the same for the whole file; `NaN` where it cannot be read. */
-export type TimeReader = (time: string, date: string | null) => number;
+type TimeReader = (time: string, date: string | null) => number;
 
 /** How the times of a file are written, told by its first row. */
 export interface TimeBase {

@@ -209,3 +209,15 @@ describe('sustained power of a log', () => {
     expect(printed(summary?.energy)).toMatch(/has no volts and amperes, or watts/);
   });
 });
+
+test('a port that the entry does not have is said at the log', async () => {
+  const data = 'ports: { C1: { connector: USB-C, power: 30 W } }\nlogs:\n  run: { file: run.csv, port: C9 }\n';
+  const content = contentFolder({
+    'teardowns/a/index.md': entryText('A', 'x\n', data),
+    'teardowns/a/run.csv': 'time (s),voltage (V)\n0,5\n1,5\n',
+  });
+  const { diagnostics } = await prepareIn(content);
+  expect(diagnostics.filter(({ rule }) => rule === 'unknown-port').map(({ line, column, message }) => [line, column, message])).toEqual([
+    [9, 31, 'There is no port "C9".'],
+  ]);
+});
