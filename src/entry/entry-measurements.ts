@@ -50,7 +50,9 @@ export type MeasuredSubject =
   | 'frequency'
   | 'regulation'
   | 'sustained power'
-  | 'delivered energy';
+  | 'delivered energy'
+  | 'recharge energy'
+  | 'recharge time';
 
 /** A measured figure with its conditions, for standby, ripple and temperature rows. */
 export interface MeasuredPoint {
@@ -88,6 +90,16 @@ export interface PhotoCallout {
   readonly y: number;
 }
 
+/** A distance between two marks in a photo, in fractions of width and height. */
+export interface PhotoDistance {
+  readonly name: string;
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
+  /** Id of the place of insulation that it was marked for. */
+  readonly place: string | null;
+  readonly path: DataPath;
+}
+
 export interface Photo {
   readonly file: string;
   readonly alt: string;
@@ -99,6 +111,8 @@ export interface Photo {
     readonly to: readonly [number, number];
     readonly length: Fact<'length'>;
   } | null;
+  /** What is to be measured in it by the scale. */
+  readonly distances: readonly PhotoDistance[];
   readonly note: string | null;
   readonly path: DataPath;
 }

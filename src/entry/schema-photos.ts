@@ -22,6 +22,19 @@ const PHOTO_SCHEMA = z
       })
       .optional()
       .describe('Two points of known distance.'),
+    distances: z
+      .record(
+        z.string().min(1),
+        z.strictObject({
+          from: words('First mark, across and down.', '41.2 % 55.0 %'),
+          to: words('Other mark, across and down.', '47.6 % 55.0 %'),
+          place: words('Place of insulation that it belongs to, by its id.', 'mains-output').optional(),
+        }),
+      )
+      .optional()
+      .describe(
+        'Distances to be read out of the photo, by name; needs a scale. Example: { creepage T1: { from: 41.2 % 55 %, to: 47.6 % 55 % } }',
+      ),
     note: note(),
   })
   .describe('One photo.');

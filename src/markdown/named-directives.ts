@@ -80,12 +80,13 @@ function namePhoto(named: string, names: NamesInReach): Resolution {
     };
   }
   const zone = match[2];
+  if (zone !== undefined && !/^[A-D][1-6]$/.test(zone)) {
+    const message = `There is no zone ${zone} in a photo: letters A to D go down, figures 1 to 6 across`;
+    return { ok: false, rule: 'prose-unknown-name', message };
+  }
+  const [anchor, words] = zone === undefined ? ['', ''] : [`-${zone}`, `, ${zone}`];
   return found(
-    element(
-      'span',
-      { className: ['photo-reference'] },
-      zone === undefined ? `photo ${String(number)}` : `photo ${String(number)}, zone ${zone}`,
-    ),
+    element('a', { className: ['photo-reference'], href: `#photo-${String(number)}${anchor}` }, `photo ${String(number)}${words}`),
   );
 }
 

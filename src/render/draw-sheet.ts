@@ -11,6 +11,7 @@ import { usualDevices } from './usual-devices.ts';
 import { plugList } from './plug-rows.ts';
 import { shareAnswerList } from './share-answers.ts';
 import { shareZone } from './share-zone.ts';
+import { photosZone } from './photos-zone.ts';
 import { powerPathZone } from './power-path.ts';
 import { recordZones } from './record-zones.ts';
 import { stageByStage } from './stage-by-stage.ts';
@@ -99,6 +100,7 @@ function figureZones(sheet: PreparedSheet): readonly (SheetZone | null)[] {
           matter: `${stressView(derived)}<p class="note under">Whiskers span the corners of every input’s tolerance. An indication, not a compliance verdict.</p>${stageByStage(derived)}`,
         },
     efficiencyZone(sheet),
+    photosZone(sheet),
     entry.parts.length === 0 || placed('parts')
       ? null
       : {

@@ -3,28 +3,23 @@ import { scrollRegion } from './scroll-region.ts';
 import { mark } from '../figures/mark.ts';
 import { stageGlyph } from '../figures/stage-glyph.ts';
 import { makerAddress, partAddress } from '../corpus/address.ts';
-import { stageOf } from '../stages/index.ts';
 import type { Derived, StressRow } from '../derived/derived.ts';
-import type { Entry, Part, Stage } from '../entry/entry.ts';
+import type { Entry, Part } from '../entry/entry.ts';
 import { isMissing } from '../values/value.ts';
+import { partGroups, type PartGroup } from './part-groups.ts';
+import { hasCallouts, numberedParts, type NumberedPart } from './photo-items.ts';
 import { fixedNumber } from './quantity.ts';
 import { partAnchor, referenceList } from './references.ts';
 import { roleName, worstStress } from './stress.ts';
-import { counted, sentenceCase } from './words.ts';
-
-/** A stage and its parts; parts of no stage come last. */
-interface PartGroup {
-  readonly title: string;
-  readonly glyph: string | null;
-  readonly parts: readonly Part[];
-}
+import { counted } from './words.ts';
 
 const COLUMNS = ['Ref.', 'Role', 'Rating', 'Maker', 'Part number', 'Evidence'] as const;
 
 /** Identified parts grouped by stage in the order power flows, with their worst stress ratio at the end. */
 export function partsView(entry: Entry, derived: Derived): string {
   const heads = COLUMNS.map((head) => `<th scope="col">${head}</th>`).join('');
-  const bodies = partGroups(entry).map((group) => groupRows(group, derived.stress));
+  const numbered: ReadonlyMap<Part, NumberedPart> = hasCallouts(entry) ? numberedParts(entry) : new Map();
+  const bodies = partGroups(entry).map((group) => groupRows(group, derived.stress, numbered));
   return scrollRegion(
     'Parts by stage',
     '<table class="parts"><caption class="vh">Parts by stage, in the order power flows.</caption>' +
@@ -39,32 +34,14 @@ export function partsSentence(entry: Entry): string {
   return `${counted(pieces, 'identified part')} in the order power flows, ${numbered === 0 ? 'none' : numbered} of them with a part number.`;
 }
 
-function partGroups(entry: Entry): readonly PartGroup[] {
-  const ids = new Set(entry.stages.map((stage) => stage.id));
-  const groups = entry.stages.map((stage) => ({
-    title: stageTitle(stage),
-    glyph: stage.kind,
-    parts: entry.parts.filter((part) => part.stage === stage.id),
-  }));
-  const others = [...new Set(entry.parts.map((part) => part.stage).filter((id) => !ids.has(id)))];
-  const rest = others.map((id) => ({ title: sentenceCase(id), glyph: null, parts: entry.parts.filter((part) => part.stage === id) }));
-  return [...groups, ...rest].filter((group) => group.parts.length > 0);
-}
-
-/** "Buck, C3 · A1": the trade name, then what it feeds or its mode. */
-function stageTitle(stage: Stage): string {
-  const name = sentenceCase(stageOf(stage.kind)?.name ?? stage.kind);
-  return stage.feeds.length > 0 ? `${name}, ${stage.feeds.join(' · ')}` : stage.mode === null ? name : `${name}, ${stage.mode}`;
-}
-
-function groupRows(group: PartGroup, stress: readonly StressRow[]): string {
+function groupRows(group: PartGroup, stress: readonly StressRow[], numbered: ReadonlyMap<Part, NumberedPart>): string {
   const count = group.parts.reduce((sum, part) => sum + part.references.length, 0);
   const glyph = group.glyph === null ? '' : stageGlyph(group.glyph);
   const head = `<tr class="grp"><th colspan="${COLUMNS.length + 1}" scope="rowgroup"><span>${glyph}<b>${escapeText(group.title)}</b> ${counted(count, 'part')}</span></th></tr>`;
-  return `<tbody>${head}${group.parts.map((part) => partRow(part, stress)).join('')}</tbody>`;
+  return `<tbody>${head}${group.parts.map((part) => partRow(part, stress, numbered.get(part))).join('')}</tbody>`;
 }
 
-function partRow(part: Part, stress: readonly StressRow[]): string {
+function partRow(part: Part, stress: readonly StressRow[], item: NumberedPart | undefined): string {
   const [first = '', ...others] = part.references;
   const anchors = others.map((reference) => `<span id="${partAnchor(reference)}"></span>`).join('');
   const note = part.note === null ? '' : `<span class="pnote">${escapeText(part.note)}</span>`;
@@ -73,10 +50,25 @@ function partRow(part: Part, stress: readonly StressRow[]): string {
       ? ''
       : `<span class="pnote">${escapeText(part.fromFactSheet.join(', '))} from the part’s fact sheet</span>`;
   return (
-    `<tr${first === '' ? '' : ` id="${partAnchor(first)}"`}><th scope="row" class="ref">${anchors}${part.references.length === 0 ? '–' : escapeText(referenceList(part.references))}</th>` +
-    `<td>${escapeText(roleName(part.role))}${note}${fed}</td><td class="m1">${ratingWords(part)}</td>${makerCell(part)}${numberCell(part)}` +
+    `<tr${first === '' ? '' : ` id="${partAnchor(first)}"`}${item === undefined ? '' : ` data-item="${item.number}"`}><th scope="row" class="ref">${anchors}${itemMark(item)}${part.references.length === 0 ? '–' : escapeText(referenceList(part.references))}</th>` +
+    `<td>${escapeText(roleName(part.role))}${note}${fed}${sightingLinks(item)}</td><td class="m1">${ratingWords(part)}</td>${makerCell(part)}${numberCell(part)}` +
     `<td class="soft">${part.fitting === 'fitted' ? part.evidence : `<b>${part.fitting}</b>`}</td><td class="n">${ratioCell(part, stress)}</td></tr>`
   );
+}
+
+/** The item number as the photos show it, which leads to the first of them. */
+function itemMark(item: NumberedPart | undefined): string {
+  if (item === undefined) return '';
+  const [first] = item.sightings;
+  return first === undefined
+    ? `<span class="item">${item.number}</span>`
+    : `<a class="item" href="#${first.anchor}" aria-label="Item ${item.number}, ${first.words}">${item.number}</a>`;
+}
+
+function sightingLinks(item: NumberedPart | undefined): string {
+  if (item === undefined || item.sightings.length === 0) return '';
+  const links = item.sightings.map(({ anchor, words }) => `<a href="#${anchor}">${words}</a>`);
+  return `<span class="pnote">${links.join(' · ')}</span>`;
 }
 
 function ratingWords(part: Part): string {

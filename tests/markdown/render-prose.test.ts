@@ -109,7 +109,8 @@ describe('directives', () => {
   test('part, port, photo, method', () => {
     expect(prose(':part[U2]').html).toContain('<a class="part-reference" href="#part-u2">U2</a>');
     expect(prose(':port[C1]').html).toContain('<a class="port-reference" href="#port-c1">C1</a>');
-    expect(prose(':photo[3 B4]').html).toContain('photo 3, zone B4');
+    expect(prose(':photo[3 B4]').html).toContain('<a class="photo-reference" href="#photo-3-B4">photo 3, B4</a>');
+    expect(prose(':photo[2]').html).toContain('<a class="photo-reference" href="#photo-2">photo 2</a>');
     expect(prose(':method[peak-of-the-mains]').html).toContain(
       '<a class="method-reference" href="/methods/peak-of-the-mains/">Peak of the mains</a>',
     );
@@ -120,6 +121,8 @@ describe('directives', () => {
     [':part[U3]', 'There is no part "U3"'],
     [':photo[4]', 'There is no photo 4'],
     [':photo[B4]', 'is not a photo number'],
+    [':photo[3 E4]', 'There is no zone E4 in a photo'],
+    [':photo[3 B7]', 'There is no zone B7 in a photo'],
     [':value[__proto__]', 'There is no value "__proto__"'],
     ['::table{port-shar}', 'did you mean "port-share"?'],
     [':valu[density]', 'did you mean "value"?'],
