@@ -56,6 +56,22 @@ export function dischargeLog(): MadeLog {
   return { file: 'crossgarth-bothy-45/discharge-5v-2a.csv', text: `${rows.join('\n')}\n` };
 }
 
+/** Forty seconds of C1 at 20 V and 4.7 A, fifty rows a second; at twenty seconds a second laptop goes into C2. */
+export function plugLog(): MadeLog {
+  const noise = noiseOf(20_260_628);
+  const rows = ['t/ms,U/V,I/A'];
+  for (let millisecond = 0; millisecond <= 40_000; millisecond += 20) {
+    const since = millisecond - 20_140;
+    const isDown = since >= 0 && since < 640;
+    // Down to 5 V and back in 30 ms each; the load takes next to nothing until the new contract stands.
+    const low = isDown ? Math.min(1, (since + 20) / 30, (640 - since) / 30) : 0;
+    const amps = isDown || (since >= 640 && since < 900) ? 0.08 : 4.7;
+    const volts = 20.14 - 0.016 * amps - 15.02 * low + noise(0.006);
+    rows.push([millisecond, volts.toFixed(3), (amps + noise(0.004)).toFixed(3)].join(','));
+  }
+  return { file: 'ostlewick-lantern-140/c1-second-laptop.csv', text: `${rows.join('\n')}\n` };
+}
+
 /** What the entry gives as measured. */
 const WATT_HOURS = 30.9;
 
@@ -66,4 +82,4 @@ function stamp(second: number): string {
   return `2026-02-03 ${two(at / 3600)}:${two((at / 60) % 60)}:${two(at % 60)}`;
 }
 
-if (import.meta.main) for (const { file, text } of [boxLog(), dischargeLog()]) writeFileSync(join(TEARDOWNS, file), text);
+if (import.meta.main) for (const { file, text } of [boxLog(), dischargeLog(), plugLog()]) writeFileSync(join(TEARDOWNS, file), text);

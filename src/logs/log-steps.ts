@@ -18,6 +18,8 @@ export interface NamedEvent {
 const LISTED = 12;
 /** An event was noted by hand: a step this close is its own. Seconds. */
 const HAND_SECONDS = 3;
+/** Steps so soon after an event belong to it. Seconds. */
+const EVENT_SECONDS = 5;
 /** Quantities that steps are looked for in; the power follows from the first two. */
 const STEPPING = ['voltage', 'current'] as const;
 
@@ -30,10 +32,12 @@ export function logSteps(
   const shown = series.filter(({ quantity }) => quantity === 'voltage' || quantity === 'current' || quantity === 'power');
   const stepping = shown.filter(({ quantity }) => STEPPING.some((word) => word === quantity));
   const found = stepRows(time, stepping.length > 0 ? stepping : shown, usual);
-  const named = events.map(({ at, words }) => ({ row: nearestRow(time, found, at, usual), event: words }));
-  const taken = new Set(named.map(({ row }) => row));
-  const unnamed = found.filter((row) => !taken.has(row)).map((row) => ({ row, event: null }));
-  const ends = [...found, ...taken].sort((one, other) => one - other);
+  const named = events.map(({ at, words }) => ({ row: rowOfEvent(time, found, at, usual), event: words }));
+  const eventRows = named.map(({ row }) => row);
+  // What follows an event at once is its doing: the port that goes dark comes back.
+  const isOfEvent = (row: number): boolean => eventRows.some((at) => row >= at && (time[row] ?? 0) - (time[at] ?? 0) <= EVENT_SECONDS);
+  const unnamed = found.filter((row) => !isOfEvent(row)).map((row) => ({ row, event: null }));
+  const ends = [...eventRows, ...unnamed.map(({ row }) => row)].sort((one, other) => one - other);
   const all = [...named, ...unnamed].map(({ row, event }): LogStep => {
     const stretch = { from: ends.findLast((end) => end < row) ?? 0, at: row, to: ends.find((end) => end > row) ?? time.length };
     return { at: round(time[row] ?? 0), event, changes: shown.flatMap((each) => changeOf(log, each, stretch) ?? []) };
@@ -63,11 +67,11 @@ function greatest(values: Float64Array): number {
   return most;
 }
 
-function nearestRow(time: Float64Array, found: readonly number[], moment: number, usual: number): number {
-  const away = (row: number): number => Math.abs((time[row] ?? 0) - moment);
-  const nearest = found.reduce<number | null>((best, row) => (best === null || away(row) < away(best) ? row : best), null);
-  if (nearest !== null && away(nearest) <= Math.max(HAND_SECONDS, 2 * usual)) return nearest;
-  return Math.min(time.length - 1, rowFrom(time, moment));
+/** The first step at the time that the author noted, or the row of that time where nothing steps. */
+function rowOfEvent(time: Float64Array, found: readonly number[], moment: number, usual: number): number {
+  const room = Math.max(HAND_SECONDS, 2 * usual);
+  const step = found.find((row) => Math.abs((time[row] ?? 0) - moment) <= room);
+  return step ?? Math.min(time.length - 1, rowFrom(time, moment));
 }
 
 function changeOf(

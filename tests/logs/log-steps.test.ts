@@ -43,7 +43,11 @@ describe('steps of a log', () => {
     const change = event?.changes.find(({ quantity }) => quantity === 'voltage');
     expect(change?.before.nominal.toFixed(2)).toBe('20.05');
     expect(change?.lowest.nominal.toFixed(2)).toBe('4.80');
-    expect(others.map(({ at, event: words }) => [at, words])).toEqual([[20.8, null]]);
+    // The way back after 0.8 s is part of what the event did, and the new level is that of the time after it.
+    expect(change?.after.nominal.toFixed(2)).toBe('20.05');
+    expect(change?.settling).toMatchObject({ nominal: 0.8 });
+    expect(others).toEqual([]);
+    expect(logSteps(log, []).map(({ at }) => at)).toEqual([20, 20.8]);
   });
 
   test('an event that moved no level is followed all the same', () => {
