@@ -22,5 +22,10 @@ export function afterCable(rule: EfficiencyRule, run: EfficiencyRun): { readonly
     const efficiency = applyFormula(powerEfficiency, { output, input: factValue(input) });
     return { ...point, output, efficiency, span: isMissing(efficiency) ? null : { low: efficiency.low, high: efficiency.high } };
   });
-  return { run: withPoints(run, points), remark: `${ohms.toFixed(3)} ohm of cable taken off` };
+  // Where a current or an input power was not measured, nothing can be taken off, and the run decides nothing.
+  const isWhole = points.every(({ span }) => span !== null) && points.length > 0;
+  const remark = isWhole
+    ? `${ohms.toFixed(3)} ohm of cable taken off`
+    : 'a cable has to be taken off, for which output current and input power are needed';
+  return { run: withPoints(run, points), remark };
 }

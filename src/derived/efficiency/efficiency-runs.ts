@@ -28,13 +28,20 @@ export function efficiencyRuns(entry: Entry): readonly EfficiencyRun[] {
 function runOf(points: readonly EfficiencyPoint[], entry: Entry): readonly EfficiencyRun[] {
   const [first] = points;
   if (first === undefined) return [];
-  const port = entry.ports.find((candidate) => candidate.id === first.port) ?? null;
+  const port = portOf(entry, first.port);
   const setting = first.output?.quantity.nominal ?? null;
   const fullAmps = port === null || setting === null ? null : fullAmpsOf(port, setting);
   const computed = points.filter((point) => point.statistic === 'point').map((point) => runPoint(point, fullAmps));
   const { mean, span } = meanOf(points, computed);
   const line = first.line?.quantity.nominal ?? null;
-  return [{ port: first.port, setting, line, place: first.place, fullAmps, points: computed, mean, meanSpan: span }];
+  return [{ port: port?.id ?? first.port, setting, line, place: first.place, fullAmps, points: computed, mean, meanSpan: span }];
+}
+
+/** The port of a run; a device with one output needs not name it. */
+function portOf({ ports }: Entry, id: string | null): Port | null {
+  const outputs = ports.filter((candidate) => candidate.direction !== 'input');
+  const only = outputs.length === 1 ? (outputs[0] ?? null) : null;
+  return id === null ? only : (ports.find((candidate) => candidate.id === id) ?? null);
 }
 
 /** Amperes that a port offers at a voltage, within 2 %; the most where several offers do. */

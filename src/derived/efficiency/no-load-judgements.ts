@@ -1,4 +1,4 @@
-import type { Entry } from '../../entry/entry.ts';
+import type { Entry, Port } from '../../entry/entry.ts';
 import {
   MOST_WATTS,
   noLoadLimitAt,
@@ -10,6 +10,7 @@ import {
 import { EFFICIENCY_RULES } from '../../standards/efficiency/index.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import type { EfficiencyJudgement, NoLoadFigure } from './efficiency-figures.ts';
+import { lowestVoltageTest } from './lowest-voltage-test.ts';
 import { settingsOf } from './port-settings.ts';
 
 const NEAR_LINE = 0.05;
@@ -53,18 +54,29 @@ function caseOf(entry: Entry, rule: EfficiencyRule, rated: number): NoLoadCase |
   const outputs = entry.ports.filter((port) => port.direction !== 'input');
   const [first] = outputs;
   if (first === undefined || rated > MOST_WATTS) return null;
-  const lowest = settingsOf(first)?.lowest ?? null;
-  const isPd = outputs.every((port) => port.connector === 'USB-C' && port.offers.some((offer) => offer.kind !== 'plain'));
-  const amps = rule.lowestVoltageAmps;
+  const tests = outputs.map((port) => lowestVoltageTest(rule, port));
+  const isAdaptive = tests.every((test) => test !== null);
   // An adaptive supply is tested without load at its lowest voltage, where its nameplate power counts as 2 A a port.
-  const watts = isPd && amps !== null && lowest !== null ? lowest * amps * outputs.length : rated;
+  const watts = isAdaptive ? tests.reduce((sum, { volts, amps }) => sum + volts * amps, 0) : rated;
+  const settings = settingsOf(first);
   // Where the lowest voltage is not what is tested, the highest one says which class it is.
-  const volts = (amps === null ? settingsOf(first)?.highest : lowest) ?? null;
+  const volts = (isAdaptive ? settings?.lowest : settings?.highest) ?? null;
   const kind = outputs.length > 1 ? 'multiple voltage' : volts === null ? 'basic voltage' : outputClass(volts, watts / volts);
   const line = rule.noLoad[kind];
   if (line === null) return null;
   const each = rule.noLoadForEachPort;
-  const more = each === null ? 0 : each.more * (outputs.length - 1);
+  const more = each === null ? 0 : each.more * (countedOutputs(outputs) - 1);
   const limit = Math.min(noLoadLimitAt(line, watts) + more, each?.most ?? Number.POSITIVE_INFINITY);
   return { kind, watts, limit, line };
+}
+
+/** Adaptive ports, and each voltage of the others once: what the rule counts as outputs. */
+function countedOutputs(outputs: readonly Port[]): number {
+  const [adaptive, fixed] = [outputs.filter(isAdaptivePort), outputs.filter((port) => !isAdaptivePort(port))];
+  return adaptive.length + new Set(fixed.map((port) => settingsOf(port)?.highest)).size;
+}
+
+function isAdaptivePort(port: Port): boolean {
+  const settings = settingsOf(port);
+  return settings !== null && settings.lowest < settings.highest;
 }

@@ -2,7 +2,7 @@ import type { Port } from '../../entry/entry.ts';
 import type { EfficiencyRule } from '../../standards/efficiency/efficiency-rule.ts';
 import type { EfficiencyRun } from './efficiency-figures.ts';
 import { withFullAmps } from './efficiency-runs.ts';
-import { settingsOf } from './port-settings.ts';
+import { lowestVoltageTest } from './lowest-voltage-test.ts';
 
 /** A run on the loads that a rule asks for. */
 interface TestRun {
@@ -18,11 +18,8 @@ interface TestRun {
 export function testRun(rule: EfficiencyRule, port: Port, run: EfficiencyRun): TestRun | null {
   const { fullAmps, setting } = run;
   if (fullAmps === null || setting === null) return null;
-  const amps = rule.lowestVoltageAmps;
-  const lowest = settingsOf(port)?.lowest ?? null;
-  const isPd = port.connector === 'USB-C' && port.offers.some((offer) => offer.kind !== 'plain');
-  if (amps === null || !isPd || lowest === null || Math.abs(setting - lowest) > 0.02 * lowest || fullAmps < 3)
-    return { run, fullAmps, remark: null };
-  const loads = [1, 0.75, 0.5, 0.25].map((share) => String(share * amps)).join(', ');
-  return { run: withFullAmps(run, amps), fullAmps: amps, remark: `tested with ${loads} A at its lowest voltage` };
+  const lowest = lowestVoltageTest(rule, port);
+  if (lowest === null || Math.abs(setting - lowest.volts) > 0.02 * lowest.volts) return { run, fullAmps, remark: null };
+  const loads = [1, 0.75, 0.5, 0.25].map((share) => String(share * lowest.amps)).join(', ');
+  return { run: withFullAmps(run, lowest.amps), fullAmps: lowest.amps, remark: `tested with ${loads} A at its lowest voltage` };
 }

@@ -8,6 +8,7 @@ export const codeOfConductTier2: EfficiencyRule = {
   lines: [115, 230],
   settings: 'each',
   lowestVoltageAmps: null,
+  usbPdUpToVolts: null,
   average: {
     'basic voltage': { small: [0.5, 0.169], middle: [0.071, 0.00115, 0.67], large: 0.89, standing: 'secondary' },
     'low voltage': { small: [0.517, 0.091], middle: [0.0834, 0.0011, 0.609], large: 0.88, standing: 'secondary' },

@@ -33,6 +33,8 @@ export interface EfficiencyRule {
   readonly settings: 'each' | 'highest and lowest';
   /** A USB PD port that can give 3 A at its lowest voltage is tested there with 2 A. */
   readonly lowestVoltageAmps: number | null;
+  /** Highest voltage that a USB PD supply may have to count as one in this rule; null where it sets none. */
+  readonly usbPdUpToVolts: number | null;
   readonly average: Readonly<Record<OutputClass, EfficiencyLine | null>>;
   /** Limit at a tenth of the load, and the power above which it stands; null where the rule has none. */
   readonly atTenth: { readonly aboveWatts: number; readonly lines: Readonly<Record<OutputClass, EfficiencyLine | null>> } | null;

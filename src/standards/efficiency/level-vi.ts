@@ -8,6 +8,8 @@ export const levelVi: EfficiencyRule = {
   lines: [115],
   settings: 'highest and lowest',
   lowestVoltageAmps: 2,
+  // Its definition of USB PD stops at 20 V: a supply of 28 V is tested with the current of its nameplate.
+  usbPdUpToVolts: 20,
   average: {
     'basic voltage': { small: [0.5, 0.16], middle: [0.071, 0.0014, 0.67], large: 0.88, standing: 'secondary' },
     'low voltage': { small: [0.517, 0.087], middle: [0.0834, 0.0014, 0.609], large: 0.87, standing: 'secondary' },
