@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'astro/config';
 import { sheetFonts } from './src/site/fonts/sheet-fonts.ts';
+import { photoPicker } from './src/site/photo-picker.ts';
 import { watchPrepared } from './src/site/watch-prepared.ts';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
@@ -37,7 +38,7 @@ export default defineConfig({
   build: { format: 'directory', inlineStylesheets: 'never', assets: '_sheet' },
   compressHTML: true,
   devToolbar: { enabled: false },
-  integrations: [sheetFonts({ folder: fonts }), contentPolicy(), watchPrepared(process.env.SEAMLINE_PREPARED)],
+  integrations: [sheetFonts({ folder: fonts }), contentPolicy(), photoPicker(), watchPrepared(process.env.SEAMLINE_PREPARED)],
   experimental: { incrementalBuild: true },
   vite: {
     cacheDir: join(cache, 'vite'),

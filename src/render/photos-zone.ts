@@ -93,10 +93,13 @@ function drawnLengths(photo: Photo, lengths: readonly PhotoLength[]): readonly D
 }
 
 function captionOf(photo: Photo, index: number): string {
-  const title = photo.title === null ? '' : ` ${sentence(photo.title)}`;
-  const note = photo.note === null ? '' : ` ${sentence(photo.note)}`;
+  const words = [photo.title, photo.note].filter((text) => text !== null).map((text) => ` ${closed(sentence(text))}`);
   const credit = photo.credit === null ? '' : ` Taken by ${escapeText(photo.credit)}.`;
-  return `<b>Photo ${index + 1}.</b>${title}${note}${credit}`;
+  return `<b>Photo ${index + 1}.</b>${words.join('')}${credit}`;
+}
+
+function closed(text: string): string {
+  return /[.!?…]$/u.test(text) ? text : `${text}.`;
 }
 
 function fullSize(published: PublishedPhoto | null): string {

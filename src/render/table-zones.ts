@@ -1,11 +1,14 @@
 import { escapeText } from '../figures/markup.ts';
 import type { PreparedSheet } from '../corpus/prepared.ts';
 import type { Entry } from '../entry/entry.ts';
+import { photoLengths } from '../derived/photo-lengths/photo-lengths.ts';
 import { TABLES } from '../tables/index.ts';
-import { mainsSide, NOT_ASKED } from '../tables/mains-side.ts';
+import { insulation } from '../tables/insulation.ts';
+import { FOR_INFORMATION, mainsSide, NOT_ASKED } from '../tables/mains-side.ts';
 import type { Row, Table } from '../tables/table.ts';
 import { fold } from './fold.ts';
 import { measurementsView } from './measurements.ts';
+import { photoIndications } from './photo-lengths-view.ts';
 import { tableView } from './table-view.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { counted, listed } from './words.ts';
@@ -21,7 +24,7 @@ export function tableZones(sheet: PreparedSheet): readonly (SheetZone | null)[] 
   const free = sheet.tables.filter((table) => !OWN_ZONES.has(table.id) && !sheet.placed.includes(table.id));
   return [
     sizeAndSupplyZone(free.filter((table) => SIZE_AND_SUPPLY.has(table.id))),
-    ...free.filter((table) => !SIZE_AND_SUPPLY.has(table.id)).map(tableZone),
+    ...free.filter((table) => !SIZE_AND_SUPPLY.has(table.id)).map((table) => tableZone(table, sheet)),
     measurementsZone(sheet.entry),
   ];
 }
@@ -51,8 +54,9 @@ function measurementsZone(entry: Entry): SheetZone | null {
     : { title: 'Measurements', layout: 'side', side: '<p>As read on the bench, each with its conditions.</p>', matter };
 }
 
-function tableZone(table: Table): SheetZone {
-  const matter = table.id === mainsSide.id ? mainsMatter(table) : withNotesFolded(table);
+function tableZone(table: Table, { entry, photos }: PreparedSheet): SheetZone {
+  const beside = table.id === insulation.id ? photoIndications(photoLengths(entry, photos)) : '';
+  const matter = (table.id === mainsSide.id ? mainsMatter(table) : withNotesFolded(table)) + beside;
   return { title: table.title, layout: 'side', side: `<p>${escapeText(table.caption)}</p>`, matter };
 }
 
@@ -83,5 +87,9 @@ function mainsMatter(table: Table): string {
 }
 
 function settled(row: Row): boolean {
-  return row.cells.some((cell) => (cell.kind === 'mark' && cell.mark === 'within') || (cell.kind === 'text' && cell.text === NOT_ASKED));
+  return row.cells.some(
+    (cell) =>
+      (cell.kind === 'mark' && cell.mark === 'within') ||
+      (cell.kind === 'text' && (cell.text === NOT_ASKED || cell.text.startsWith(FOR_INFORMATION))),
+  );
 }
