@@ -57,10 +57,11 @@ function panel(given: Panel): string {
       `<path class="thin" d="M0 ${px(y(at))}h-5"/><text class="num end" x="-9" y="${px(y(at) + 5)}">${escapeText(y.tickFormat(3)(at))}</text>`,
   );
   const frame = `<line class="med" x1="0" x2="0" y1="${TOP - 26}" y2="${HEIGHT - BOTTOM}"/><line class="med" x1="0" x2="100%" y1="${HEIGHT - BOTTOM}" y2="${HEIGHT - BOTTOM}"/>`;
-  const marks = [
-    extreme(channel.highest.value, channel.highest.at / axis.end, y(inUnit(channel.highest.value.nominal)), -9, unit),
-    extreme(channel.lowest.value, channel.lowest.at / axis.end, y(inUnit(channel.lowest.value.nominal)), 18, unit, low === 0),
-  ];
+  const mark = ({ value, at }: LogChannel['lowest'], which: Extreme['which']): string => {
+    const isOnZero = low === 0 && value.nominal === 0;
+    return extreme({ value, unit, which, fraction: at / axis.end, y: y(inUnit(value.nominal)), isOnZero, isLast });
+  };
+  const marks = [mark(channel.highest, 'highest'), mark(channel.lowest, 'lowest')];
   const height = isLast ? HEIGHT + 40 : HEIGHT;
   return (
     `<svg class="fig log-panel" role="img" aria-labelledby="${id}-t ${id}-d" height="${height}" width="100%">` +
@@ -81,7 +82,7 @@ function panel(given: Panel): string {
 function ends(low: number, high: number, dimension: LogCurve['dimension']): readonly [number, number] {
   const span = high - low || Math.abs(high) * 0.1 || 1;
   if (dimension !== 'temperature' && low >= 0 && low < 0.5 * high) return [0, high];
-  return [low - 0.3 * span, high + 0.1 * span];
+  return [low - 0.45 * span, high + 0.1 * span];
 }
 
 /** The curve on a grid of its own, stretched to the panel; the width of its line is not. */
@@ -97,18 +98,29 @@ function trace(curve: LogCurve, axis: TimeAxis, y: (value: number) => number): s
   return `<svg x="0" y="0" width="100%" height="${HEIGHT}" viewBox="0 0 ${ACROSS} ${DOWN}" preserveAspectRatio="none">${path}</svg>`;
 }
 
+interface Extreme {
+  readonly value: Value;
+  readonly unit: string;
+  readonly which: 'highest' | 'lowest';
+  readonly fraction: number;
+  readonly y: number;
+  readonly isOnZero: boolean;
+  readonly isLast: boolean;
+}
+
 /** An open circle at an exact extreme and its number, which goes to whichever side has room. */
-function extreme(value: Value, fraction: number, y: number, below: number, unit: string, fromZero = false): string {
+function extreme({ value, unit, which, fraction, y, isOnZero, isLast }: Extreme): string {
   const circle = `<circle class="extreme" cx="${percent(fraction)}" cy="${px(y)}" r="4"/>`;
-  // On the zero line the axis says it already, and close above it there is no room below.
-  if (fromZero && value.nominal === 0) return circle;
-  const room = y + below > HEIGHT - BOTTOM - 2 ? -9 : below;
-  const words = formatInterval(value, value.dimension, unit).number;
+  // On the zero line the axis says it already.
+  if (isOnZero) return circle;
+  const foot = HEIGHT - BOTTOM;
+  const hasRoomBelow = y + 18 <= foot - 2;
+  // Close above the axis it stands below it, save in the last panel, whose axis has numbers there.
+  const baseline = which === 'highest' || (!hasRoomBelow && isLast) ? y - 9 : hasRoomBelow ? y + 18 : foot + 16;
   const anchor = fraction < 0.08 ? 'start' : fraction > 0.92 ? 'end' : 'mid';
   const beside = anchor === 'start' ? 4 : anchor === 'end' ? -4 : 0;
-  return (
-    circle + `<text class="num halo-text ${anchor}" x="${percent(fraction)}" dx="${beside}" y="${px(y + room)}">${escapeText(words)}</text>`
-  );
+  const words = escapeText(formatInterval(value, value.dimension, unit).number);
+  return `${circle}<text class="num halo-text ${anchor}" x="${percent(fraction)}" dx="${beside}" y="${px(baseline)}">${words}</text>`;
 }
 
 function eventLines({ log, axis, isFirst }: Panel): string {

@@ -113,8 +113,9 @@ function powerOf(measured: Measured | null, { log, at, time, usual }: Frame): Lo
   const seconds = (number: number, written: string): Known<'time'> =>
     loggedValue('time', number, { resolution: timeResolution(usual), written, at });
   const isLong = loadTo - loadFrom >= SUSTAINED_FROM;
-  const minutes = Math.floor((loadTo - loadFrom) / 60);
-  const isShort = missing(`sustained not shown: ${minutes} min under load, 30 are needed`, ['a test of 30 minutes']);
+  const isShort = missing(`sustained not shown: ${inWholeUnits(loadTo - loadFrom)} under load, 30 min are needed`, [
+    'a test of 30 minutes',
+  ]);
   return {
     peak: watts(peak, `highest mean over ten seconds in ${log.file}`),
     sustained: isLong ? watts(atTheEnd, `mean of the last ten minutes under load in ${log.file}`) : isShort,
@@ -124,6 +125,11 @@ function powerOf(measured: Measured | null, { log, at, time, usual }: Frame): Lo
         : seconds(droppedAfter, `fall of the power in ${log.file}`),
     underLoad: seconds(loadTo - loadFrom, `load on to load off in ${log.file}`),
   };
+}
+
+/** Whole minutes, or whole seconds below ten minutes, never rounded up to what is asked for. */
+function inWholeUnits(seconds: number): string {
+  return seconds < 600 ? `${Math.floor(seconds)} s` : `${Math.floor(seconds / 60)} min`;
 }
 
 /** A time of a log is told to its step between rows; to a second where that is longer, since the row itself has its own time. */

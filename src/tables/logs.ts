@@ -41,7 +41,9 @@ function rowsOf(log: LogSummary): readonly Row[] {
     ['duration', 'First to last row', log.duration],
   ];
   const hasPower = !isMissing(power.peak);
-  const shown = sums.filter(([id, , value]) => hasPower || (!isMissing(value) && id !== 'energy'));
+  // Where nothing fell and the test was too short to tell, that it did not fall says nothing.
+  const isTooShort = isMissing(power.sustained) && isMissing(power.droppedAfter);
+  const shown = sums.filter(([id, , value]) => (hasPower ? id !== 'dropped' || !isTooShort : !isMissing(value)));
   return [...log.channels.map((channel) => channelRow(log, channel)), ...shown.map(([id, what, value]) => sumRow(log, id, what, value))];
 }
 

@@ -200,7 +200,7 @@ describe('sustained power of a log', () => {
   test('a test shorter than 30 minutes says so', async () => {
     const { summary } = await readingOf(`${head}${steadyRows()}`);
     expect(printed(summary?.power.peak)).toBe('40.00 W');
-    expect(printed(summary?.power.sustained)).toBe('sustained not shown: 6 min under load, 30 are needed');
+    expect(printed(summary?.power.sustained)).toBe('sustained not shown: 360 s under load, 30 min are needed');
   });
 
   test('a log without current has no power, and says what it needs', async () => {
