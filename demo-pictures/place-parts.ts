@@ -19,7 +19,7 @@ const LETTERING = 1.5;
 /** Clear distances that are tried, the most generous first. */
 const CLEARANCES = [1.6, 1, 0.6, 0.35];
 /** How far across the board the insulation may stand. */
-const SHARES = [0.55, 0.5, 0.6, 0.65];
+const SHARES = [0.55, 0.5, 0.58, 0.6, 0.62, 0.64, 0.66];
 /** Rank of transformer, Y capacitor and optocoupler from the upper edge down. */
 const ORDERS: readonly (readonly [number, number, number])[] = [
   [1, 0, 2],
@@ -34,9 +34,11 @@ interface Trial {
 }
 const STEP = 0.5;
 
-interface Standing {
-  readonly area: Area;
-  readonly lettered: Area;
+interface Zone {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
 }
 
 /**
@@ -179,21 +181,34 @@ const rankAcross = (body: Body, [transformer, capacitor, coupler]: Trial['order'
 
 /** The free place nearest to the anchor, in either turn. */
 function stand(body: Body, region: Area, others: readonly PlacedBody[], clearance: number, anchor: Anchor): PlacedBody | null {
-  const standing = others.map(({ area }): Standing => ({ area, lettered: withLettering(area) }));
   let best: { placed: PlacedBody; cost: number } | null = null;
   for (const turned of [false, true]) {
     const { length, width } = body.shape;
     const size = turned ? { width, height: length } : { width: length, height: width };
+    const taken = others.map(({ area }) => cornersTaken(area, size, clearance));
     for (let x = region.x; x + size.width <= region.x + region.width; x += STEP) {
+      const across = x + size.width / 2 - anchor.x;
       for (let y = region.y + LETTERING; y + size.height <= region.y + region.height; y += STEP) {
-        const area = { x, y, ...size };
-        const cost = Math.hypot(x + size.width / 2 - anchor.x, anchor.down * (y + size.height / 2 - anchor.y)) + (turned ? 0.2 : 0);
+        const down = anchor.down * (y + size.height / 2 - anchor.y);
+        const cost = Math.sqrt(across * across + down * down) + (turned ? 0.2 : 0);
         if (best !== null && cost >= best.cost) continue;
-        if (isFree(area, standing, clearance)) best = { placed: { ...body, area, turned }, cost };
+        if (!taken.some((zone) => x > zone.left && x < zone.right && y > zone.top && y < zone.bottom)) {
+          best = { placed: { ...body, area: { x, y, ...size }, turned }, cost };
+        }
       }
     }
   }
   return best?.placed ?? null;
+}
+
+/** Where the upper left corner of a body of that size may not be, so that neither covers the other or its reference. */
+function cornersTaken(other: Area, size: { width: number; height: number }, clearance: number): Zone {
+  return {
+    left: other.x - size.width - clearance,
+    right: other.x + other.width + clearance,
+    top: other.y - size.height - LETTERING - clearance / 2,
+    bottom: other.y + other.height + LETTERING + clearance / 2,
+  };
 }
 
 function middleOfStage(body: Body, others: readonly PlacedBody[], region: Area): { x: number; y: number } {
@@ -201,20 +216,4 @@ function middleOfStage(body: Body, others: readonly PlacedBody[], region: Area):
   if (same.length === 0) return { x: region.x + region.width / 2, y: region.y + region.height / 2 };
   const mean = (of: (area: Area) => number): number => same.reduce((sum, { area }) => sum + of(area), 0) / same.length;
   return { x: mean((area) => area.x + area.width / 2), y: mean((area) => area.y + area.height / 2) };
-}
-
-const withLettering = (area: Area): Area => ({ x: area.x, y: area.y - LETTERING, width: area.width, height: area.height + LETTERING });
-
-function isFree(area: Area, standing: readonly Standing[], clearance: number): boolean {
-  const mine = withLettering(area);
-  return standing.every(({ area: other, lettered }) => clear(mine, other, clearance) && clear(area, lettered, clearance));
-}
-
-function clear(one: Area, other: Area, clearance: number): boolean {
-  return (
-    one.x + one.width + clearance <= other.x ||
-    other.x + other.width + clearance <= one.x ||
-    one.y + one.height + clearance * 0.5 <= other.y ||
-    other.y + other.height + clearance * 0.5 <= one.y
-  );
 }
