@@ -33,7 +33,7 @@ function rowsOf(log: LogSummary): readonly Row[] {
   const { power } = log;
   const sums: readonly (readonly [string, string, Known])[] = [
     ['peak', 'Peak power, mean over ten seconds', power.peak],
-    ['sustained', 'Sustained power, mean of the last ten minutes under load', power.sustained],
+    ['sustained', 'Sustained power, last ten minutes under load', power.sustained],
     ['dropped', 'Fell below 95 % of the peak after', power.droppedAfter],
     ['under-load', 'Time under load', power.underLoad],
     ['energy', 'Energy', log.energy],

@@ -29,7 +29,7 @@ test('the figures of a log: channels, peak and sustained power, when it dropped,
     ['Current, mean', '3.687 A', '3.250 A', '5.000 A'],
     ['Power, mean', '73.74 W', '65.00 W', '100.0 W'],
     ['Peak power, mean over ten seconds', '100.0 W', '', ''],
-    ['Sustained power, mean of the last ten minutes under load', '65.00 W', '', ''],
+    ['Sustained power, last ten minutes under load', '65.00 W', '', ''],
     ['Fell below 95 % of the peak after', '10.0 min', '', ''],
     ['Time under load', '40.00 min', '', ''],
     // 100 W for 598 s, 2 s down to 65 W, 65 W for 1800 s: 176 965 J, which is 73.74 W over 2400 s.
