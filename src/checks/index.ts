@@ -1,4 +1,7 @@
 import { answerWithoutFinding } from './answer-without-finding.ts';
+import { cellsAgainstPrint } from './cells-against-print.ts';
+import { deliveredEnergyPlausible } from './delivered-energy-plausible.ts';
+import { ratedCapacityNotReached } from './rated-capacity-not-reached.ts';
 import { powerDoesNotLast } from './power-does-not-last.ts';
 import { sustainedNotShown } from './sustained-not-shown.ts';
 import { bareMetalByCamera } from './bare-metal-by-camera.ts';
@@ -33,6 +36,7 @@ import { outputCapacityPlausible } from './output-capacity-plausible.ts';
 import { partNumberDateCode } from './part-number-date-code.ts';
 import { partValuePlausible } from './part-value-plausible.ts';
 import { photoDescription } from './photo-description.ts';
+import { photoDistance } from './photo-distance.ts';
 import { poolCountedAsEach } from './pool-counted-as-each.ts';
 import { portAboveOwnLimit } from './port-above-own-limit.ts';
 import { portGainsFromNeighbour } from './port-gains-from-neighbour.ts';
@@ -136,6 +140,9 @@ const ON_ENTRIES: readonly Check[] = [
   surfaceTooHot,
   partAboveRatedTemperature,
   bareMetalByCamera,
+  cellsAgainstPrint,
+  deliveredEnergyPlausible,
+  ratedCapacityNotReached,
   powerDoesNotLast,
   sustainedNotShown,
   efficiencyPlausible,
@@ -151,6 +158,7 @@ const ON_ENTRIES: readonly Check[] = [
   publicationDates,
   formerAddresses,
   photoDescription,
+  photoDistance,
 ];
 
 /** Every rule that is checked on an entry that could be read. */

@@ -1,6 +1,6 @@
 /** Zones of a photo's frame: figures across, letters down; without I and O the fifth and later letters would follow, but four are enough. */
 export const FIGURES_ACROSS = 6;
-export const LETTERS_DOWN = 'ABCD';
+export const LETTERS_DOWN: readonly string[] = ['A', 'B', 'C', 'D'];
 
 /** Room around the picture for zone letters and circles; the style sheet's padding is the same share of the drawing. */
 export const MARGIN = 72;
@@ -53,7 +53,7 @@ export function zoneLetters({ width, height }: PictureSize): readonly ZoneLetter
     text: String(index + 1),
     x: ((index + 0.5) * width) / FIGURES_ACROSS,
   }));
-  const letters = [...LETTERS_DOWN].map((text, index) => ({ text, y: ((index + 0.5) * height) / LETTERS_DOWN.length }));
+  const letters = LETTERS_DOWN.map((text, index) => ({ text, y: ((index + 0.5) * height) / LETTERS_DOWN.length }));
   return [
     ...figures.flatMap(({ text, x }) => [-LETTER_OFFSET, height + LETTER_OFFSET].map((y) => ({ text, x, y }))),
     ...letters.flatMap(({ text, y }) => [-LETTER_OFFSET, width + LETTER_OFFSET].map((x) => ({ text, x, y }))),
@@ -64,5 +64,5 @@ export function zoneLetters({ width, height }: PictureSize): readonly ZoneLetter
 export function zoneAt(x: number, y: number): string {
   const column = Math.min(FIGURES_ACROSS - 1, Math.max(0, Math.floor(x * FIGURES_ACROSS)));
   const row = Math.min(LETTERS_DOWN.length - 1, Math.max(0, Math.floor(y * LETTERS_DOWN.length)));
-  return `${LETTERS_DOWN.charAt(row)}${column + 1}`;
+  return `${LETTERS_DOWN[row] ?? ''}${column + 1}`;
 }

@@ -23,7 +23,7 @@ const NEAR_RADIUS = 12;
  * the lengths as dimension lines. The arrows `dim-end` are defined once a page by `dimensionArrows`.
  */
 export function photoOver(photo: string, items: readonly CalloutItem[], lengths: readonly DrawnLength[]): string {
-  const zones = [...LETTERS_DOWN].flatMap((letter, row) =>
+  const zones = LETTERS_DOWN.flatMap((letter, row) =>
     Array.from({ length: FIGURES_ACROSS }, (_, column) => zoneRect(`${photo}-${letter}${column + 1}`, column, row)),
   );
   const spots = items.map(
@@ -65,7 +65,7 @@ function nearLetters(): string {
     { length: FIGURES_ACROSS },
     (_, index) => `<text x="${percent((index + 0.5) / FIGURES_ACROSS)}" y="-7">${index + 1}</text>`,
   );
-  const letters = [...LETTERS_DOWN].map(
+  const letters = LETTERS_DOWN.map(
     (letter, index) => `<text x="-11" y="${percent((index + 0.5) / LETTERS_DOWN.length)}" dy="5">${letter}</text>`,
   );
   return `<g class="ph-letters" aria-hidden="true">${figures.join('')}${letters.join('')}</g>`;

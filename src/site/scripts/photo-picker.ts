@@ -27,7 +27,7 @@ function show(picture: HTMLElement, words: string): void {
   shown.textContent = words;
   const [place = ''] = words.split('\n');
   // Without permission the words can still be marked and copied by hand.
-  navigator.clipboard?.writeText(place).catch(() => undefined);
+  if (window.isSecureContext) navigator.clipboard.writeText(place).catch(() => undefined);
 }
 
 function newOutput(figure: HTMLElement): HTMLElement {
