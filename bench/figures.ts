@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { drawSheet } from '../src/render/draw-sheet.ts';
+import { efficiencyZone } from '../src/render/efficiency-zone.ts';
 import { offersView } from '../src/render/offers.ts';
 import { outlineView } from '../src/render/outline.ts';
 import { shareMatrixView } from '../src/render/port-shares.ts';
@@ -26,6 +27,7 @@ const FIGURES: Readonly<Record<string, (sheet: PreparedSheet) => unknown>> = {
   'power path': powerPathZone,
   'port shares': ({ entry, derived }) => (derived.shares === null ? '' : shareMatrixView(entry, derived.shares)),
   offers: ({ entry }) => offersView(entry),
+  'efficiency, with its tables': efficiencyZone,
   stress: ({ derived }) => stressView(derived),
   'scatter of 1000 devices': () => sheetScatter('d-0', devices),
   'a whole sheet': drawSheet,

@@ -2,12 +2,23 @@ import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { escapeText, figure, px } from './markup.ts';
 
+/** One point: what is certain of it, as fractions; `open` where only one end is known, and on which side the true one lies. */
+interface EfficiencyMark {
+  readonly share: number;
+  readonly low: number;
+  readonly nominal: number;
+  readonly high: number;
+  readonly open: 'above' | 'below' | null;
+}
+
 /** One measured series: efficiencies over the load, under one line voltage. */
 export interface EfficiencySeries {
   /** Word at its end: "230 V". */
   readonly label: string;
+  /** Wide with filled circles; else dashed with open squares. */
+  readonly isFilled: boolean;
   /** Shares of full load with what is certain of each efficiency, as fractions, by rising load. */
-  readonly points: readonly { readonly share: number; readonly low: number; readonly nominal: number; readonly high: number }[];
+  readonly points: readonly EfficiencyMark[];
 }
 
 /** A limit over the loads that it looks at. */
@@ -22,7 +33,6 @@ export interface EfficiencyCurve {
   readonly id: string;
   readonly title: string;
   readonly description: string;
-  /** The highest line voltage first: it is drawn wide, the others dashed. */
   readonly series: readonly EfficiencySeries[];
   readonly limits: readonly EfficiencyLimit[];
 }
@@ -33,7 +43,7 @@ const LOADS = [10, 25, 50, 75, 100] as const;
 const APART = 17;
 
 /**
- * Efficiency over load: first line voltage wide with filled circles, others dashed with open squares, whiskers over what is certain, the limit
+ * Efficiency over load: one line voltage wide with filled circles, others dashed with open squares, whiskers over what is certain, the limit
  * of the mean as a wide dash-dot line over the loads it averages, that of a tenth of the load as a short one. Words stand at the ends of lines.
  */
 export function efficiencyCurve({ id, title, description, series, limits }: EfficiencyCurve): string {
@@ -57,10 +67,7 @@ export function efficiencyCurve({ id, title, description, series, limits }: Effi
     ...limits.filter(({ of }) => of === 'average').map(({ label, value }) => ({ y: y(value * 100), text: label, isLimit: true })),
   ]);
   const body =
-    axes +
-    limits.map((limit) => limitLine(limit, place)).join('') +
-    series.map((each, index) => seriesMarkup(each, index, place)).join('') +
-    words;
+    axes + limits.map((limit) => limitLine(limit, place)).join('') + series.map((each) => seriesMarkup(each, place)).join('') + words;
   return figure({ id, className: 'fig efficiency', width: WIDTH, height: HEIGHT, title, description, body });
 }
 
@@ -85,7 +92,7 @@ function limitLine({ of, value }: EfficiencyLimit, { x, y }: Place): string {
   return `<path class="limit-line" d="M${px(x(from))} ${px(y(value * 100))}H${px(x(to))}"/>`;
 }
 
-function seriesMarkup({ points }: EfficiencySeries, index: number, { x, y }: Place): string {
+function seriesMarkup({ points, isFilled }: EfficiencySeries, { x, y }: Place): string {
   const at = points.map(({ share, nominal }) => [x(share * 100), y(nominal * 100)] as const);
   const path = line()(at.map(([across, down]) => [Number(across.toFixed(2)), Number(down.toFixed(2))])) ?? '';
   const whiskers = points
@@ -94,13 +101,20 @@ function seriesMarkup({ points }: EfficiencySeries, index: number, { x, y }: Pla
       const [across, top, bottom] = [x(share * 100), y(high * 100), y(low * 100)];
       return `M${px(across)} ${px(top)}V${px(bottom)}M${px(across - 4)} ${px(top)}h8M${px(across - 4)} ${px(bottom)}h8`;
     });
+  const arrows = points.flatMap(({ share, nominal, open }) => {
+    if (open === null) return [];
+    const turn = open === 'above' ? -1 : 1;
+    const tip = y(nominal * 100) + turn * 20;
+    return [`M${px(x(share * 100))} ${px(tip - turn * 14)}V${px(tip)}m-3.5 ${px(turn * -6)}l3.5 ${px(turn * 6)}l3.5 ${px(turn * -6)}`];
+  });
   const marks = at.map(([across, down]) =>
-    index === 0
+    isFilled
       ? `<circle class="point-in" cx="${px(across)}" cy="${px(down)}" r="4"/>`
       : `<rect class="point-open" x="${px(across - 3.75)}" y="${px(down - 3.75)}" width="7.5" height="7.5"/>`,
   );
-  const spread = whiskers.length === 0 ? '' : `<path class="thin" d="${whiskers.join('')}"/>`;
-  return `<path class="${index === 0 ? 'wide' : 'wide long-dash'} no-fill" d="${path}"/>${spread}${marks.join('')}`;
+  const drawn = [...whiskers, ...arrows].join('');
+  const spread = drawn === '' ? '' : `<path class="thin" d="${drawn}"/>`;
+  return `<path class="${isFilled ? 'wide' : 'wide long-dash'} no-fill" d="${path}"/>${spread}${marks.join('')}`;
 }
 
 /** Words at the right end, pushed apart from the top down so that none covers another. */

@@ -1,5 +1,5 @@
 import type { PreparedSheet } from '../corpus/prepared.ts';
-import type { EfficiencyFigures, EfficiencyRun } from '../derived/efficiency/efficiency-figures.ts';
+import type { EfficiencyFigures, EfficiencyRun, EfficiencySpan } from '../derived/efficiency/efficiency-figures.ts';
 import { efficiencyCurve, type EfficiencyLimit, type EfficiencySeries } from '../figures/efficiency-curve.ts';
 import { EFFICIENCY_RULES } from '../standards/efficiency/index.ts';
 import { efficiencyLimits } from '../tables/efficiency-limits.ts';
@@ -22,7 +22,7 @@ export function efficiencyZone(sheet: PreparedSheet): SheetZone | null {
   const drawn = (declaration: TableDeclaration, caption: 'shown' | 'hidden' = 'hidden'): string => {
     if (sheet.placed.includes(declaration.id)) return '';
     const table = declaration.build({ entry, derived });
-    return table === null ? '' : `<div class="efficiency-table">${tableView(table, { caption })}</div>`;
+    return table === null ? '' : `<div class="efficiency-table ${declaration.id}">${tableView(table, { caption })}</div>`;
   };
   const charts = chartsOf(derived.efficiency);
   const [means, limits, idle, points] = [
@@ -80,21 +80,40 @@ function chartOf(runs: readonly EfficiencyRun[], figures: EfficiencyFigures, ind
     id: `efficiency-${String(index + 1)}`,
     title: `Efficiency of ${name} over load`,
     description: `Means: ${means.join(', ')}. The table below has every point.`,
-    series: sorted.map(seriesOf),
+    series: sorted.map((run, place) => seriesOf(run, place === 0 && !isLowLine(run))),
     limits: limitsOf(first, figures),
   });
   return `<figure class="envelope-of"><figcaption><b class="mono">${name}</b></figcaption>${svg}</figure>`;
 }
 
-function isPlaced({ share, efficiency: known }: EfficiencyRun['points'][number]): boolean {
-  return share !== null && !isMissing(known);
+function isPlaced({ share, span }: EfficiencyRun['points'][number]): boolean {
+  return share !== null && span !== null;
 }
 
-function seriesOf({ line, points }: EfficiencyRun): EfficiencySeries {
-  const placed = points.flatMap(({ share, efficiency: known }) =>
-    share === null || isMissing(known) ? [] : [{ share, low: known.low, nominal: known.nominal, high: known.high }],
-  );
-  return { label: line === null ? 'line not given' : `${String(line)} V`, points: placed.sort((one, other) => one.share - other.share) };
+/** Mains of about 115 V is drawn dashed even where it stands alone, so that it looks the same on every sheet. */
+function isLowLine({ line }: EfficiencyRun): boolean {
+  return line !== null && line > 90 && line < 140;
+}
+
+function seriesOf({ line, points }: EfficiencyRun, isFilled: boolean): EfficiencySeries {
+  const placed = points.flatMap(({ share, efficiency: known, span }) => {
+    if (share === null) return [];
+    if (!isMissing(known)) return [{ share, low: known.low, nominal: known.nominal, high: known.high, open: null }];
+    const open = span === null ? null : openEnd(span);
+    return open === null ? [] : [open === 'above' ? boundAt(share, span?.low ?? 0, open) : boundAt(share, span?.high ?? 1, open)];
+  });
+  const label = line === null ? 'line not given' : `${String(line)} V`;
+  return { label, isFilled, points: placed.sort((one, other) => one.share - other.share) };
+}
+
+/** A bound ("> 94 %") stands at its number, with an arrow to where the true one lies. */
+function boundAt(share: number, at: number, open: 'above' | 'below'): EfficiencySeries['points'][number] {
+  return { share, low: at, nominal: at, high: at, open };
+}
+
+function openEnd({ low, high }: EfficiencySpan): 'above' | 'below' | null {
+  if (high >= 1 && low > 0) return 'above';
+  return low <= 0 && high < 1 ? 'below' : null;
 }
 
 /** The limit of the mean that is in force, and the one of a tenth of the load where a rule has it; each once. */

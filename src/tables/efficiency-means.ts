@@ -1,6 +1,6 @@
 import type { EfficiencyRun, RunPoint } from '../derived/efficiency/efficiency-figures.ts';
 import { nearestTo } from '../derived/efficiency/efficiency-runs.ts';
-import { counted, numberColumn, plainGroup, textColumn, words } from './cells.ts';
+import { counted, detailColumn, numberColumn, plainGroup, textColumn, words } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
 
@@ -22,9 +22,9 @@ function build({ derived }: TableInput): Table | null {
       textColumn('port', 'Port'),
       numberColumn('output', 'Output', 'V'),
       numberColumn('line', 'Line', 'V'),
-      ...LOADS.map((share) => numberColumn(`at-${String(share * 100)}`, `${String(share * 100)} %`, null)),
+      ...LOADS.map((share) => detailColumn(numberColumn(`at-${String(share * 100)}`, `${String(share * 100)} %`, null))),
+      detailColumn(numberColumn('loss', 'Loss at full load', 'W')),
       numberColumn('mean', 'Mean', '%'),
-      numberColumn('loss', 'Loss at full load', 'W'),
     ],
     groups: [plainGroup(runs.map(rowOf))],
     notes: ['Efficiency in per cent at the measured point nearest to each load, within three points of it.'],
@@ -40,8 +40,8 @@ function rowOf(run: EfficiencyRun, index: number): Row {
       words(run.setting === null ? null : shortNumber(run.setting)),
       words(run.line === null ? null : shortNumber(run.line)),
       ...LOADS.map((share) => pointCell(nearestTo(run.points, share))),
-      { kind: 'value', value: run.mean, unit: '%', decimals: 1 },
       full === null ? { kind: 'missing', reason: 'full load not measured' } : { kind: 'value', value: full.loss, unit: 'W', decimals: 1 },
+      { kind: 'value', value: run.mean, unit: '%', decimals: 1 },
     ],
   };
 }

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { efficiencyCurve } from '../../src/figures/efficiency-curve.ts';
 import { familyStrip, familyStripAxis } from '../../src/figures/family-strip.ts';
 import { finderScatter } from '../../src/figures/finder-scatter.ts';
 import { mark } from '../../src/figures/mark.ts';
@@ -27,6 +28,21 @@ const SCATTER = [
   { name: 'Fairlead 92', kind: 'car charger', volume: 73, watts: 92, isFound: false },
   { name: 'Bothy 45', kind: 'power bank', volume: 157, watts: 45, isFound: false },
 ];
+
+const certain = (share: number, at: number, spread = 0) => ({ share, low: at - spread, nominal: at, high: at + spread, open: null });
+const EFFICIENCY: Parameters<typeof efficiencyCurve>[0] = {
+  id: 'e',
+  title: 'Efficiency of C1 at 20 V over load',
+  description: 'Means: 230 V 91.0 %, 115 V not known.',
+  series: [
+    { label: '230 V', isFilled: true, points: [certain(0.25, 0.893, 0.006), certain(0.5, 0.912, 0.004), certain(1, 0.919)] },
+    { label: '115 V', isFilled: false, points: [certain(0.25, 0.896), { share: 1, low: 0.9, nominal: 0.9, high: 0.9, open: 'above' }] },
+  ],
+  limits: [
+    { label: 'limit 88.0', value: 0.88, of: 'average' },
+    { label: 'limit 79.0', value: 0.79, of: 'a tenth of the load' },
+  ],
+};
 
 /** One of each kind of figure, from numbers that no change of an entry moves. */
 const KINDS: Readonly<Record<string, () => string>> = {
@@ -62,6 +78,7 @@ const KINDS: Readonly<Record<string, () => string>> = {
       ],
       560,
     ), // prettier-ignore
+  'efficiency over load with its limits': () => efficiencyCurve(EFFICIENCY),
   'places among all': () => placeStrip([0.3, 0.4, 0.5, 0.64, 0.9], [{ letter: 'A', value: 0.5, low: 0.48, high: 0.52 }], true),
   'ratios side by side': () =>
     ratioStrip([
