@@ -80,6 +80,9 @@ measurements:
   ripple: { 20 V: ‹92 mV› }
   thermal: { case top: ‹62 °C› }
 
+# logs:
+#   full load: { file: c1-100w.csv, columns: { time: "t (s)", voltage: U(V), current: Ch2 in mA }, port: C1, ambient: 24 °C }
+
 # photos:
 #   - { file: board-top.jpg, alt: What can be seen, callouts: { Q1: B4 } }
 
