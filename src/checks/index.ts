@@ -23,6 +23,7 @@ import { deratingPolicyUnknown } from './derating-policy-unknown.ts';
 import { densityPlausible } from './density-plausible.ts';
 import { efficiencyConditions } from './efficiency-conditions.ts';
 import { efficiencyPlausible } from './efficiency-plausible.ts';
+import { efficiencyRowAgrees } from './efficiency-row-agrees.ts';
 import { formerAddresses } from './former-addresses.ts';
 import { protectionMargin } from './protection-margin.ts';
 import { insulationDistanceBelow } from './insulation-distance-below.ts';
@@ -147,6 +148,7 @@ const ON_ENTRIES: readonly Check[] = [
   sustainedNotShown,
   efficiencyPlausible,
   efficiencyConditions,
+  efficiencyRowAgrees,
   storedChargeUnproven,
   poweredOpen,
   cellsOpened,
