@@ -1,6 +1,7 @@
 import type { DataPath } from '../diagnostics/finding.ts';
 import type { Dimension } from '../units/dimension.ts';
 import type { Quantity } from '../units/quantity.ts';
+import type { ReadOn } from '../values/from-quantity.ts';
 import type { Evidence } from '../values/value.ts';
 
 /** A quantity in an entry: what was written, with its evidence and its place. */
@@ -8,6 +9,8 @@ export interface Fact<D extends Dimension = Dimension> {
   readonly quantity: Quantity<D>;
   readonly evidence: EntryEvidence;
   readonly path: DataPath;
+  /** Instrument of the bench that it was read on; given where the bench file knows it. */
+  readonly readOn?: ReadOn;
 }
 
 /** Evidence that an entry can give; a computed value never stands in one. */

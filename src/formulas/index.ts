@@ -14,6 +14,7 @@ import { LLC_FORMULAS } from './llc/index.ts';
 import { LOSS_FORMULAS } from './loss/index.ts';
 import { MAGNETICS_FORMULAS } from './magnetics/index.ts';
 import { MAINS_FORMULAS } from './mains/index.ts';
+import { MEASUREMENT_FORMULAS } from './measurement/index.ts';
 import { PFC_FORMULAS } from './pfc/index.ts';
 import { PROTECTION_FORMULAS } from './protection/index.ts';
 import { RECTIFIER_FORMULAS } from './rectifier/index.ts';
@@ -41,6 +42,7 @@ export const FORMULAS: readonly Formula[] = [
   ...LOSS_FORMULAS,
   ...MAGNETICS_FORMULAS,
   ...MAINS_FORMULAS,
+  ...MEASUREMENT_FORMULAS,
   ...PFC_FORMULAS,
   ...PROTECTION_FORMULAS,
   ...RECTIFIER_FORMULAS,

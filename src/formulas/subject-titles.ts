@@ -15,6 +15,7 @@ export const SUBJECT_TITLES: Readonly<Record<string, string>> = {
   loss: 'Losses',
   magnetics: 'Magnetics',
   mains: 'Mains',
+  measurement: 'Measurement',
   pfc: 'Power factor correction',
   protection: 'Fuse and inrush',
   rectifier: 'Rectifier',

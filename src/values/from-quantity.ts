@@ -8,6 +8,16 @@ import type { Evidence, Known, Origin, Source } from './value.ts';
 export interface QuantityFact<D extends Dimension = Dimension> {
   readonly quantity: Quantity<D>;
   readonly evidence: Exclude<Evidence, 'computed'>;
+  /** Absent where no instrument of the bench is named. */
+  readonly readOn?: ReadOn;
+}
+
+/** The instrument of the bench that a measured value was read on. */
+export interface ReadOn {
+  /** Id of the instrument. */
+  readonly instrument: string;
+  /** Greatest distance of the true value from the reading, in the SI unit; null where no accuracy is stated for the quantity. */
+  readonly within: number | null;
 }
 
 /** What to make of a writing that gives one side only, such as "≤ 75 mW" or "> 35 V". */
@@ -27,8 +37,10 @@ export function valueOf<D extends Dimension>(fact: QuantityFact<D>, at: string, 
   const { quantity } = fact;
   const oneSided = quantity.low === null || quantity.high === null;
   if (oneSided && options.bound !== 'use') return missing(`${at} is only known as a bound: ${quantity.written}`, [at]);
-  const low = oneSided ? quantity.nominal : Math.min(quantity.low, quantity.nominal);
-  const high = oneSided ? quantity.nominal : Math.max(quantity.high, quantity.nominal);
+  // What the writing leaves open and what the instrument leaves open add up: "20.0 ± 0.1 V" off a meter good for 0.05 V is ± 0.15 V.
+  const within = oneSided ? 0 : (fact.readOn?.within ?? 0);
+  const low = (oneSided ? quantity.nominal : Math.min(quantity.low, quantity.nominal)) - within;
+  const high = (oneSided ? quantity.nominal : Math.max(quantity.high, quantity.nominal)) + within;
   if (![low, quantity.nominal, high].every(Number.isFinite)) return missing(`${at} is not a finite number: ${quantity.written}`, [at]);
   const significant = Math.max(1, Math.min(quantity.significant, supportedDigits(low, quantity.nominal, high)));
   return {
@@ -37,7 +49,7 @@ export function valueOf<D extends Dimension>(fact: QuantityFact<D>, at: string, 
     nominal: quantity.nominal,
     high,
     significant,
-    origin: writtenOrigin(fact.evidence, quantity.written, at),
+    origin: readOnOrigin(writtenOrigin(fact.evidence, quantity.written, at), fact.readOn),
   };
 }
 
@@ -45,6 +57,10 @@ export function valueOf<D extends Dimension>(fact: QuantityFact<D>, at: string, 
 export function writtenOrigin(evidence: QuantityFact['evidence'], written: string, at: string): Origin {
   if (evidence !== 'assumed') return { evidence, written, at };
   return { evidence, reason: `${written}, assumed by the author at ${at}`, source: authorsAssumption(at) };
+}
+
+function readOnOrigin(origin: Origin, readOn: ReadOn | undefined): Origin {
+  return readOn === undefined || origin.evidence !== 'measured' ? origin : { ...origin, instrument: readOn.instrument };
 }
 
 function authorsAssumption(at: string): Source {

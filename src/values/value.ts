@@ -20,7 +20,14 @@ export interface Source {
 
 /** How one value came about; the trace of a computed one holds its inputs, so the whole tree can be shown. */
 export type Origin =
-  | { readonly evidence: ReadEvidence; readonly written: string; /** Data path in the entry: "parts.C5.rating". */ readonly at: string }
+  | {
+      readonly evidence: ReadEvidence;
+      readonly written: string;
+      /** Data path in the entry: "parts.C5.rating". */
+      readonly at: string;
+      /** Id of the instrument of the bench that it was read on. */
+      readonly instrument?: string;
+    }
   | { readonly evidence: 'assumed'; readonly reason: string; readonly source: Source }
   | { readonly evidence: 'computed'; /** Id of the formula. */ readonly formula: string; readonly inputs: Readonly<Record<string, Value>> };
 
