@@ -49,8 +49,23 @@ export function sharingFaces(): SharingFaces {
 }
 
 function keptPath(cache: string, version: string, sheet: SheetSummary, { site }: Manifest): string {
-  const { maker, name, number, revision, published, kind, ports, outline, round, ratedWatts, densityWPerCm3, glyphs } = sheet;
-  const shown = [site.name, maker, name, number, revision, published, kind, ports, outline, round, ratedWatts, densityWPerCm3, glyphs];
+  const { maker, name, number, revision, published, kind, ports, outline, round, ratedWatts, densityWPerCm3, glyphs, recall } = sheet;
+  const shown = [
+    site.name,
+    maker,
+    name,
+    number,
+    revision,
+    published,
+    kind,
+    ports,
+    outline,
+    round,
+    ratedWatts,
+    densityWPerCm3,
+    glyphs,
+    recall,
+  ];
   const key = createHash('sha256').update(version).update(JSON.stringify(shown)).digest('hex').slice(0, 32);
   return join(cache, 'sharing-images', `${key}.png`);
 }

@@ -37,7 +37,8 @@ export function sharingFields(sheet: SheetSummary): SharingFields {
 export function sharingAlt(sheet: SheetSummary): string {
   const { name, power, density, size, kind } = sharingFields(sheet);
   const figures = [...(power === '–' ? [] : [power]), ...(size === '–' ? [] : [`${size} mm`]), ...(density === '–' ? [] : [density])];
-  return `Drawing sheet of the ${kind} ${name.join(' ')}: outline, title block and power path${figures.length === 0 ? '' : `; ${figures.join(', ')}`}.`;
+  const recalled = sheet.recall === null ? '' : 'Recalled. ';
+  return `${recalled}Drawing sheet of the ${kind} ${name.join(' ')}: outline, title block and power path${figures.length === 0 ? '' : `; ${figures.join(', ')}`}.`;
 }
 
 function sizeWords({ outline, round }: SheetSummary): string {

@@ -20,7 +20,8 @@ const ZONE_B = 424;
 const BLOCK = 700;
 /** Paper scheme of the sheet; an image has no second one. */
 const INK = { ink: '#10222d', soft: '#3a4d58', sheet: '#f6f8f6' };
-const STYLE = `path,rect,circle,use{fill:none;stroke:${INK.ink}}.t{stroke:none;fill:${INK.ink}}.s{stroke:none;fill:${INK.soft}}.thin{stroke-width:1}.med{stroke-width:2}.wide{stroke-width:3}.centre{stroke-width:1;stroke-dasharray:14 3 2 3}.solid{fill:${INK.ink};stroke:none}.dd{stroke-dasharray:3 2}symbol{overflow:visible}`;
+const TONES = { soft: 's', caution: 'c' } as const;
+const STYLE = `path,rect,circle,use{fill:none;stroke:${INK.ink}}.t{stroke:none;fill:${INK.ink}}.s{stroke:none;fill:${INK.soft}}.c{stroke:none;fill:#a82a10}.thin{stroke-width:1}.med{stroke-width:2}.wide{stroke-width:3}.centre{stroke-width:1;stroke-dasharray:14 3 2 3}.solid{fill:${INK.ink};stroke:none}.dd{stroke-dasharray:3 2}symbol{overflow:visible}`;
 
 /** The sheet as others see it where its address is shared: frame, outline, title block and power path, all lettering as outlines. */
 export function sharingImage(sheet: SheetSummary, site: Pick<SiteSettings, 'name'>, faces: SharingFaces): string {
@@ -30,26 +31,32 @@ export function sharingImage(sheet: SheetSummary, site: Pick<SiteSettings, 'name
     `<defs>${stageSymbols(sheet.glyphs)}</defs><rect width="${width}" height="${height}" fill="${INK.sheet}" style="stroke:none;fill:${INK.sheet}"/>` +
     frame(faces) +
     outline(sheet, faces) +
-    titleBlock(sharingFields(sheet), site.name, faces) +
+    titleBlock(sharingFields(sheet), headLine(sheet, site.name), faces) +
     powerPath(sheet.glyphs, faces) +
     '</svg>'
   );
+}
+
+interface HeadLine {
+  readonly text: string;
+  readonly caution?: true;
 }
 
 interface Lettered {
   readonly x: number;
   readonly y: number;
   readonly size: number;
-  readonly soft?: true;
+  /** Ink unless said otherwise. */
+  readonly tone?: 'soft' | 'caution';
   readonly anchor?: 'start' | 'middle' | 'end';
   /** Pixels that there are; a longer line is set smaller. */
   readonly room?: number;
 }
 
-function lettered(text: string, faces: readonly FaceOutlines[], { x, y, size, soft, anchor = 'start', room = Infinity }: Lettered): string {
+function lettered(text: string, faces: readonly FaceOutlines[], { x, y, size, tone, anchor = 'start', room = Infinity }: Lettered): string {
   const natural = textAdvance({ text, faces, size });
   const fitted = natural > room ? (size * room) / natural : size;
-  return `<path class="${soft === true ? 's' : 't'}" d="${textOutline({ text, faces, size: fitted, x, y, anchor })}"/>`;
+  return `<path class="${tone === undefined ? 't' : TONES[tone]}" d="${textOutline({ text, faces, size: fitted, x, y, anchor })}"/>`;
 }
 
 /** Frame, centring mark, and the letters and figures of the zones. */
@@ -59,11 +66,11 @@ function frame({ mono }: SharingFaces): string {
   const figures = Array.from({ length: 8 }, (_, index) => {
     const x = left + pitch * (index + 0.5);
     const edge = index === 0 ? '' : `<path class="thin" d="M${px(x - pitch / 2)} ${top - 18}V${top}M${px(x - pitch / 2)} ${bottom}v18"/>`;
-    const figure = (y: number): string => lettered(String(index + 1), mono, { x, y, size: 19, soft: true, anchor: 'middle' });
+    const figure = (y: number): string => lettered(String(index + 1), mono, { x, y, size: 19, tone: 'soft', anchor: 'middle' });
     return edge + figure(top - 12) + figure(bottom + 26);
   });
   const letter = (text: string, y: number): string =>
-    [left - 24, right + 24].map((x) => lettered(text, mono, { x, y, size: 21, soft: true, anchor: 'middle' })).join('');
+    [left - 24, right + 24].map((x) => lettered(text, mono, { x, y, size: 21, tone: 'soft', anchor: 'middle' })).join('');
   return (
     `<rect x="${left}" y="${top}" width="${right - left}" height="${bottom - top}" stroke-width="3.5"/>` +
     `<path class="thin" d="M${left - 30} ${ZONE_B}H${right + 30}"/><path stroke-width="3.5" d="M600 ${top - 20}v30"/>` +
@@ -77,9 +84,9 @@ function frame({ mono }: SharingFaces): string {
 function outline(sheet: SheetSummary, { mono, sans }: SharingFaces): string {
   const middle = (FRAME.left + BLOCK) / 2;
   if (sheet.outline === null)
-    return lettered('size not known, measure next', sans, { x: middle, y: 240, size: 26, soft: true, anchor: 'middle' });
+    return lettered('size not known, measure next', sans, { x: middle, y: 240, size: 26, tone: 'soft', anchor: 'middle' });
   const { length, height, depth } = edgesOf(sheet, sheet.outline);
-  const [room, gap] = [{ width: BLOCK - FRAME.left - 190, height: ZONE_B - FRAME.top - 112 }, 26];
+  const [room, gap] = [{ width: BLOCK - FRAME.left - 190, height: ZONE_B - FRAME.top - 118 }, 26];
   const k = Math.min(room.width / length, (room.height - gap) / (height + depth), 7);
   const [w, h, d] = [length * k, height * k, depth * k];
   const x = middle - w / 2 - 16;
@@ -93,7 +100,7 @@ function outline(sheet: SheetSummary, { mono, sans }: SharingFaces): string {
     (sheet.round === true ? `<circle class="wide" cx="${px(x + w / 2)}" cy="${px(y + h / 2)}" r="${px(h / 2)}"/>` : box(y, h)) +
     ports(sheet, sheet.round === true ? { x: x + w / 2 - 0.42 * h, y, width: 0.84 * h, height: h } : { x, y, width: w, height: h }, k) +
     box(plan, d) +
-    across(x, w, plan + d + 30, shortest(length), mono) +
+    across(x, w, plan + d + 36, shortest(length), mono) +
     down(x + w + 34, y, h, `${sheet.round === true ? '⌀' : ''}${shortest(height)}`, mono) +
     down(x + w + 34, plan, d, shortest(depth), mono)
   );
@@ -126,7 +133,7 @@ const ARROW = 9;
 
 function across(x: number, width: number, y: number, text: string, faces: readonly FaceOutlines[]): string {
   return (
-    `<path class="thin" d="M${px(x)} ${px(y - 22)}v28M${px(x + width)} ${px(y - 22)}v28M${px(x)} ${px(y)}h${px(width)}"/>` +
+    `<path class="thin" d="M${px(x)} ${px(y - 28)}v34M${px(x + width)} ${px(y - 28)}v34M${px(x)} ${px(y)}h${px(width)}"/>` +
     `<path class="solid" d="M${px(x)} ${px(y)}l${ARROW} -3v6ZM${px(x + width)} ${px(y)}l-${ARROW} -3v6Z"/>` +
     lettered(text, faces, { x: x + width / 2, y: y - 7, size: 21, anchor: 'middle' })
   );
@@ -140,12 +147,17 @@ function down(x: number, y: number, height: number, text: string, faces: readonl
   );
 }
 
-function titleBlock(fields: SharingFields, site: string, faces: SharingFaces): string {
+/** A recall stands before everything else, in the colour of caution. */
+function headLine({ recall }: SheetSummary, site: string): HeadLine {
+  return recall === null ? { text: `Teardown, ${site}` } : { text: `▲ Recalled ${recall.date}`, caution: true };
+}
+
+function titleBlock(fields: SharingFields, head: HeadLine, faces: SharingFaces): string {
   const [left, right] = [BLOCK, FRAME.right];
   const room = right - left - 40;
   const half = (left + right) / 2;
   const rows = [182, 268, 354, ZONE_B];
-  const label = (text: string, x: number, y: number): string => lettered(text, faces.sans, { x, y, size: 18, soft: true });
+  const label = (text: string, x: number, y: number): string => lettered(text, faces.sans, { x, y, size: 18, tone: 'soft' });
   const field = (name: string, value: string, x: number, y: number, size: number): string =>
     label(name, x, y + 25) + lettered(value, faces.mono, { x, y: y + 66, size, room: half - left - 36 });
   const foot = fields.issue.map(({ label: name, value, at }) => {
@@ -158,7 +170,13 @@ function titleBlock(fields: SharingFields, site: string, faces: SharingFaces): s
       .slice(0, 3)
       .map((y) => `M${left} ${y}H${right}`)
       .join('')}M${half} ${rows[0] ?? 0}V${rows[2] ?? 0}"/>` +
-    lettered(`Teardown, ${site}`, faces.sans, { x: left + 20, y: 72, size: 20, soft: true, room }) +
+    lettered(head.text, faces.sans, {
+      x: left + 20,
+      y: 72,
+      size: head.caution === true ? 24 : 20,
+      room,
+      tone: head.caution === true ? 'caution' : 'soft',
+    }) +
     fields.name.map((line, index) => lettered(line, faces.mono, { x: left + 20, y: 116 + index * 46, size: 46, room })).join('') +
     field('Rated output', fields.power, left + 20, 182, 36) +
     field('Power density', fields.density, half + 20, 182, 36) +
@@ -178,7 +196,7 @@ function powerPath(kinds: readonly string[], faces: SharingFaces): string {
     const joined = index === 0 ? '' : `<path class="med" d="M${px(x - pitch + size / 2)} ${y + size / 2}H${px(x - size / 2)}"/>`;
     const name = `${count > 1 ? `${count} × ` : ''}${stageOf(kind)?.name ?? kind}`;
     const lines = twoLines(name, 15).map((line, row) =>
-      lettered(line, faces.sans, { x, y: y + size + 26 + row * 22, size: 20, soft: true, anchor: 'middle', room: pitch - 8 }),
+      lettered(line, faces.sans, { x, y: y + size + 26 + row * 22, size: 20, tone: 'soft', anchor: 'middle', room: pitch - 8 }),
     );
     return `${joined}<use href="#s-${escapeText(kind)}" x="${px(x - size / 2)}" y="${y}" width="${size}" height="${size}"/>${lines.join('')}`;
   });

@@ -70,3 +70,11 @@ test('a name too long for the block is set smaller, never over its edge', () => 
   // The frame is at 1154; only the letters of the zones and their line stand outside, and those are lower down.
   expect(Math.max(...inBlock.map(({ x }) => x))).toBeLessThanOrEqual(1154);
 });
+
+test('a recall stands before the name, with its sign and in words', () => {
+  const recall = { authority: 'The market office', date: '2026-07-10', url: 'https://office.example/20', hazard: 'the prongs come off' };
+  const sheet = { ...summaryNamed('tillmere-nub-20'), recall };
+  expect(sharingAlt(sheet)).toMatch(/^Recalled\. Drawing sheet/u);
+  expect(sharingImage(sheet, SITE, FACES)).toContain('class="c"');
+  expect(sharingImage(summaryNamed('tillmere-nub-20'), SITE, FACES)).not.toContain('class="c"');
+});

@@ -98,6 +98,32 @@ describe('a recall', () => {
   });
 });
 
+describe('where the address of a sheet is shared', () => {
+  const properties = (page: string): ReadonlyMap<string, string> =>
+    new Map(
+      [...pageSource(site, page).matchAll(/<meta property="([^"]*)" content="([^"]*)"/g)].map(([, name = '', said = '']) => [name, said]),
+    );
+
+  it('its head gives title, summary, and an image of its own under a whole address, with size and description', () => {
+    const said = properties(`${BASE}teardowns/skelderby-trine-65/`);
+    expect(said.get('og:title')).toBe('Skelderby Trine 65');
+    expect(said.get('og:description')).toContain('65 W three-port wall charger');
+    expect(said.get('og:url')).toBe('https://bench.example/tear/teardowns/skelderby-trine-65/');
+    expect(said.get('og:image')).toBe('https://bench.example/tear/teardowns/skelderby-trine-65/sharing.png');
+    expect([said.get('og:image:width'), said.get('og:image:height')]).toEqual(['1200', '630']);
+    expect(said.get('og:image:alt')).toContain('65');
+    expect(readFileSync(join(site.folder, 'teardowns/skelderby-trine-65/sharing.png')).subarray(1, 4).toString('latin1')).toBe('PNG');
+  });
+
+  it('a recalled device is shown as recalled', () => {
+    expect(properties(`${BASE}teardowns/cube-20/`).get('og:image:alt')).toMatch(/^Recalled/u);
+  });
+
+  it('pages that are hidden from search engines say nothing', () => {
+    expect(properties(`${BASE}404.html`).size).toBe(0);
+  });
+});
+
 describe('the site map', () => {
   it('lists whole addresses of all pages but the hidden ones and those that only lead elsewhere', () => {
     const listed = [...read('sitemap.xml').matchAll(/<loc>([^<]*)<\/loc>/g)].map((match) => match[1] ?? '');
