@@ -1,5 +1,5 @@
 import type { Derived, StressRow, Verdict } from '../derived/derived.ts';
-import { absentConditions } from '../derived/efficiency/absent-conditions.ts';
+import { notRankedFor } from '../derived/efficiency/absent-conditions.ts';
 import { tellingEfficiency } from '../derived/telling-efficiency.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { OfferBody } from '../usb-pd/offer.ts';
@@ -46,7 +46,7 @@ const SWITCH_ROLES: readonly string[] = ['primary-switch', 'pfc-switch', 'clamp-
 export function factsOf(entry: Entry, derived: Derived): SheetFacts {
   const stress = worstStresses(derived.stress);
   const telling = tellingEfficiency(entry.efficiency);
-  const isWhole = telling !== null && absentConditions(telling, entry).length === 0;
+  const isWhole = telling !== null && notRankedFor(telling, entry).length === 0;
   const efficiency = isWhole ? (telling.efficiency?.quantity.nominal ?? null) : null;
   return {
     basis: derived.size.basis,

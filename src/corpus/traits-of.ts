@@ -1,5 +1,5 @@
 import type { Derived, StressRow } from '../derived/derived.ts';
-import { absentConditions } from '../derived/efficiency/absent-conditions.ts';
+import { notRankedFor } from '../derived/efficiency/absent-conditions.ts';
 import { tellingEfficiency } from '../derived/telling-efficiency.ts';
 import type { Entry } from '../entry/entry.ts';
 import { stageOf } from '../stages/index.ts';
@@ -57,7 +57,7 @@ function efficiencyOf(entry: Entry): TraitEfficiency | null {
     statistic: point.statistic,
     line: point.line?.quantity.written ?? null,
     place: point.place,
-    lacking: absentConditions(point, entry),
+    lacking: notRankedFor(point, entry),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { EfficiencyPoint, Entry } from '../../entry/entry.ts';
+import { methodClass } from '../../entry/method-class.ts';
 
 /**
  * Conditions of an efficiency that are not given, in words: line voltage (of a supply from the mains), load, place of measurement. A figure
@@ -10,4 +11,10 @@ export function absentConditions(point: EfficiencyPoint, { nameplate }: Pick<Ent
   if (point.statistic === 'point' && point.load === null && point.current === null) absent.push('load');
   if (point.place === null) absent.push('place of measurement');
   return absent;
+}
+
+/** Why a figure is shown and not ranked: a condition that is not given, or a device that reported it of itself. Empty for one that is ranked. */
+export function notRankedFor(point: EfficiencyPoint, entry: Pick<Entry, 'nameplate'>): readonly string[] {
+  const isReported = methodClass(point.method, point.instrument) === 'reported';
+  return [...absentConditions(point, entry), ...(isReported ? ['an instrument'] : [])];
 }

@@ -28,6 +28,8 @@ export interface EfficiencyRun {
   /** Volts of the supply; null where not given. */
   readonly line: number | null;
   readonly place: EfficiencyPoint['place'];
+  /** Reported by the device itself or by what is plugged in: shown, never judged. */
+  readonly isReported: boolean;
   /** Current that stands for full load, from the offers of the port; null where they do not say it. */
   readonly fullAmps: number | null;
   readonly points: readonly RunPoint[];
@@ -63,6 +65,8 @@ export interface EfficiencyJudgement {
 /** What the device takes with nothing plugged in. */
 export interface NoLoadFigure {
   readonly line: number | null;
+  /** Reported by the device itself: shown, never judged. */
+  readonly isReported: boolean;
   readonly power: Known<'power'>;
   readonly yearly: Known<'energy'>;
 }

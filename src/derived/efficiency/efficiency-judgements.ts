@@ -38,7 +38,7 @@ interface LookedAt {
 function lookedAt(entry: Entry, rule: EfficiencyRule, run: EfficiencyRun, rated: Known<'power'>): LookedAt | null {
   const { line, setting, fullAmps } = run;
   const port = entry.ports.find((candidate) => candidate.id === run.port);
-  if (line === null || setting === null || port === undefined || isMissing(rated)) return null;
+  if (run.isReported || line === null || setting === null || port === undefined || isMissing(rated)) return null;
   if (!rule.lines.some((volts) => Math.abs(line - volts) <= NEAR_LINE * volts) || !isSetting(rule, port, setting)) return null;
   const tested = testRun(rule, port, run);
   if (tested === null || fullAmps === null) return null;

@@ -1,4 +1,5 @@
 import type { EfficiencyPoint, Entry, Port } from '../../entry/entry.ts';
+import { methodClass } from '../../entry/method-class.ts';
 import { electricPower } from '../../formulas/energy/electric-power.ts';
 import { powerLoss } from '../../formulas/energy/power-loss.ts';
 import { meanEfficiency } from '../../formulas/loss/mean-efficiency.ts';
@@ -20,9 +21,13 @@ const NEAR = 0.03;
 export function efficiencyRuns(entry: Entry): readonly EfficiencyRun[] {
   const whole = entry.efficiency.filter((point) => point.of === null);
   const groups = Map.groupBy(whole, (point) =>
-    [point.port, point.line?.quantity.nominal, point.output?.quantity.nominal, point.place].map(String).join('|'),
+    [point.port, point.line?.quantity.nominal, point.output?.quantity.nominal, point.place, isReported(point)].map(String).join('|'),
   );
   return [...groups.values()].flatMap((points) => runOf(points, entry));
+}
+
+function isReported({ method, instrument }: EfficiencyPoint): boolean {
+  return methodClass(method, instrument) === 'reported';
 }
 
 function runOf(points: readonly EfficiencyPoint[], entry: Entry): readonly EfficiencyRun[] {
@@ -34,7 +39,19 @@ function runOf(points: readonly EfficiencyPoint[], entry: Entry): readonly Effic
   const computed = points.filter((point) => point.statistic === 'point').map((point) => runPoint(point, fullAmps));
   const { mean, span } = meanOf(points, computed);
   const line = first.line?.quantity.nominal ?? null;
-  return [{ port: port?.id ?? first.port, setting, line, place: first.place, fullAmps, points: computed, mean, meanSpan: span }];
+  return [
+    {
+      port: port?.id ?? first.port,
+      setting,
+      line,
+      place: first.place,
+      isReported: isReported(first),
+      fullAmps,
+      points: computed,
+      mean,
+      meanSpan: span,
+    },
+  ];
 }
 
 /** The port of a run; a device with one output needs not name it. */

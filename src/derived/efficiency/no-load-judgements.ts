@@ -28,8 +28,8 @@ export function noLoadJudgements(entry: Entry, figures: readonly NoLoadFigure[],
   return EFFICIENCY_RULES.flatMap((rule) => {
     const held = isMissing(rated) ? null : caseOf(entry, rule, rated.nominal);
     if (held === null) return [];
-    return figures.flatMap(({ line, power }): readonly EfficiencyJudgement[] => {
-      if (line === null || !rule.lines.some((volts) => Math.abs(line - volts) <= NEAR_LINE * volts)) return [];
+    return figures.flatMap(({ line, isReported, power }): readonly EfficiencyJudgement[] => {
+      if (isReported || line === null || !rule.lines.some((volts) => Math.abs(line - volts) <= NEAR_LINE * volts)) return [];
       const { kind, watts, limit } = held;
       const span = spanOf(entry, line, power);
       const verdict = span === null ? 'undecided' : span.high <= limit ? 'meets' : span.low > limit ? 'misses' : 'undecided';

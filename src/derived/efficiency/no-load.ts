@@ -1,4 +1,5 @@
 import type { Entry } from '../../entry/entry.ts';
+import { methodClass } from '../../entry/method-class.ts';
 import { yearlyEnergy } from '../../formulas/energy/yearly-energy.ts';
 import { readQuantity } from '../../units/read-quantity.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
@@ -7,10 +8,11 @@ import type { NoLoadFigure } from './efficiency-figures.ts';
 
 /** What the device takes with nothing plugged in, by line voltage, and what that comes to in a year. */
 export function noLoadFigures({ measurements }: Entry): readonly NoLoadFigure[] {
-  return measurements.flatMap(({ subject, value, conditions }) => {
+  return measurements.flatMap(({ subject, value, conditions, method, instrument }) => {
     if (subject !== 'standby' || !isOf(value, 'power') || conditions['load'] !== undefined) return [];
     const power = factValue(value);
-    return [{ line: voltsOf(conditions['line']), power, yearly: applyFormula(yearlyEnergy, { power }) }];
+    const isReported = methodClass(method, instrument) === 'reported';
+    return [{ line: voltsOf(conditions['line']), isReported, power, yearly: applyFormula(yearlyEnergy, { power }) }];
   });
 }
 

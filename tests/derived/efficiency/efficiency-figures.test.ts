@@ -125,6 +125,11 @@ describe('which rule looks at what', () => {
     expect([large.judgements, large.outOfScope]).toEqual([[], 'the limits end at 250 W']);
   });
 
+  test('what the device reports of itself is shown and not judged', () => {
+    const own = figures(stated('line: 230 V, method: reported by the operating system'));
+    expect([own.runs.length, own.judgements]).toEqual([1, []]);
+  });
+
   test('the efficiency of one stage is not that of the device', () => {
     const { runs } = figures('  efficiency:\n    - { of: pfc, line: 230 V, load: 100 %, efficiency: 98.6 %, at: board }');
     expect(runs).toEqual([]);
