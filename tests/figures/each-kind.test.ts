@@ -7,6 +7,9 @@ import { mark } from '../../src/figures/mark.ts';
 import { miniFront } from '../../src/figures/mini-front.ts';
 import { offersOverlay } from '../../src/figures/offers-overlay.ts';
 import { outlineDrawing } from '../../src/figures/outline-drawing.ts';
+import { frameSize } from '../../src/figures/photo-frame/frame-size.ts';
+import { photoAround } from '../../src/figures/photo-frame/photo-around.ts';
+import { photoNear, photoOver } from '../../src/figures/photo-frame/photo-over.ts';
 import { placeStrip, ratioStrip } from '../../src/figures/place-strip.ts';
 import { rangeFigure } from '../../src/figures/range-figure.ts';
 import { shareBar } from '../../src/figures/share-bar.ts';
@@ -44,8 +47,24 @@ const EFFICIENCY: Parameters<typeof efficiencyCurve>[0] = {
   ],
 };
 
+const CALLOUTS = [
+  { number: 3, reference: 'F1', x: 0.12, y: 0.3 },
+  { number: 7, reference: 'C5', x: 0.4, y: 0.62 },
+  { number: 9, reference: 'T1', x: 0.583, y: 0.375 },
+  { number: 12, reference: 'J1', x: 0.93, y: 0.5 },
+].map(({ number, reference, x, y }) => ({
+  ...{ number, x, y, title: reference },
+  rowAnchor: `part-${reference}`,
+  anchor: `photo-1-part-${reference}`,
+}));
+const PHOTO = frameSize({ width: 2400, height: 1800 });
+
 /** One of each kind of figure, from numbers that no change of an entry moves. */
 const KINDS: Readonly<Record<string, () => string>> = {
+  'callouts around a photo': () => photoAround(PHOTO, CALLOUTS, 'Photo 1: parts by number'),
+  'callouts on a photo of a phone': () => photoNear(PHOTO.picture, CALLOUTS, 'Photo 1: parts by number'),
+  'zones and a length on a photo': () =>
+    photoOver('photo-1', CALLOUTS, [{ label: 'creepage T1 6.4 mm', isScale: false, from: [0.5, 0.4], to: [0.56, 0.4] }]),
   'outline of a box': () =>
     outlineDrawing({
       id: 'o',

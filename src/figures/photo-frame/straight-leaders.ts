@@ -4,11 +4,11 @@ import type { PlacedCallout } from './placed-callout.ts';
 import { distance, type Point } from './segment.ts';
 
 /** How far a dot may move along the edge so that its leader finds a lane. */
-const SHIFTS = [0, -3, 3, -6, 6, -9, 9];
+const SHIFTS = [0, -5, 5, -9, 9];
 /** Two leaders, or a leader and another's dot, keep this apart. */
 const LEADERS_APART = 9;
 /** The search gives up after so many tries, and the leaders bend. */
-const MOST_TRIES = 3000;
+const MOST_TRIES = 300;
 
 interface Candidate extends PlacedCallout {
   readonly lane: number;
@@ -18,8 +18,7 @@ interface Candidate extends PlacedCallout {
 /** Leaders straight up or across for every dot, or null where none such were found. */
 export function straightLeaders(picture: PictureSize, dots: readonly Point[]): readonly PlacedCallout[] | null {
   const choices = dots.map((dot, index) => candidatesOf(picture, dot, index));
-  const order = choices.map((_, index) => index).sort((a, b) => (choices[a]?.[0]?.cost ?? 0) - (choices[b]?.[0]?.cost ?? 0) || a - b);
-  const chosen = search(choices, order);
+  const chosen = search(choices);
   return chosen === null
     ? null
     : improved(chosen, choices).map(({ index, side, dot, gate, circle }) => ({ index, side, dot, gate, circle }));
@@ -47,22 +46,30 @@ function candidatesOf(picture: PictureSize, dot: Point, index: number): readonly
   return all.filter((candidate) => candidate !== null).sort((a, b) => a.cost - b.cost);
 }
 
-/** Depth first, those with the shortest way out first; null when the tries are used up. */
-function search(choices: readonly (readonly Candidate[])[], order: readonly number[]): readonly Candidate[] | null {
+/** Depth first: the callout with the fewest ways left takes its shortest, which takes ways from the others. Null when the tries are used up. */
+function search(choices: readonly (readonly Candidate[])[]): readonly Candidate[] | null {
   let tries = 0;
-  const place = (depth: number, chosen: readonly Candidate[]): readonly Candidate[] | null => {
-    const index = order[depth];
-    if (index === undefined) return chosen;
-    for (const candidate of choices[index] ?? []) {
+  const place = (open: readonly (readonly Candidate[])[], chosen: readonly Candidate[]): readonly Candidate[] | null => {
+    const [next, ...rest] = fewestFirst(open);
+    if (next === undefined) return chosen;
+    for (const candidate of next) {
       tries += 1;
       if (tries > MOST_TRIES) return null;
-      if (chosen.some((other) => areInConflict(candidate, other))) continue;
-      const rest = place(depth + 1, [...chosen, candidate]);
-      if (rest !== null) return rest;
+      const left = rest.map((ways) => ways.filter((way) => !areInConflict(candidate, way)));
+      if (left.some((ways) => ways.length === 0)) continue;
+      const placed = place(left, [...chosen, candidate]);
+      if (placed !== null) return placed;
     }
     return null;
   };
-  return place(0, []);
+  return place(choices, []);
+}
+
+/** The callout with the fewest ways left first; the others in their order. */
+function fewestFirst(open: readonly (readonly Candidate[])[]): readonly (readonly Candidate[])[] {
+  const fewest = open.reduce((at, ways, index) => (ways.length < (open[at]?.length ?? 0) ? index : at), 0);
+  const first = open[fewest];
+  return first === undefined ? [] : [first, ...open.filter((_, index) => index !== fewest)];
 }
 
 /** Each callout takes a shorter way where one is free, until none is; the sum falls with every change, so it ends. */
