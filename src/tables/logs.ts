@@ -47,11 +47,14 @@ function rowsOf(log: LogSummary): readonly Row[] {
   return [...log.channels.map((channel) => channelRow(log, channel)), ...shown.map(([id, what, value]) => sumRow(log, id, what, value))];
 }
 
-function channelRow(log: LogSummary, { quantity, mean, lowest, highest }: LogChannel): Row {
-  const name = `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)}, mean`;
+function channelRow(log: LogSummary, { quantity, dimension, mean, lowest, highest }: LogChannel): Row {
+  // A tester's own counter rises all the time: its mean says nothing.
+  const isCounter = dimension === 'energy' || dimension === 'charge';
+  const name = `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)}${isCounter ? ', counted by the tester' : ', mean'}`;
+  const value: Cell = isCounter ? { kind: 'none' } : valueCell(mean);
   return {
-    id: `${rowId(log.id)}-${rowId(quantity)}`,
-    cells: [words(name), valueCell(mean), valueCell(lowest.value), valueCell(highest.value)],
+    id: `${rowId(log.id)}-column-${rowId(quantity)}`,
+    cells: [words(name), value, valueCell(lowest.value), valueCell(highest.value)],
   };
 }
 

@@ -176,6 +176,13 @@ describe('a log beside an entry', () => {
     ]);
   });
 
+  test('a counter of the tester is a column like any other, and its table row has no mean', async () => {
+    const { summary } = await readingOf(`t (s),E (Wh)\n0,0\n60,0.5\n120,1.25\n`, { columns: { time: 't (s)', energy: 'E (Wh)' } });
+    const counter = summary?.channels[0];
+    expect([printed(counter?.lowest.value), printed(counter?.highest.value)]).toEqual(['0 J', '1.25 Wh']);
+    expect(printed(summary?.energy)).toMatch(/has no volts and amperes, or watts/);
+  });
+
   test('an event outside the log, or at no time, is said at its line', async () => {
     const said = await findingsOf(
       `t (s),U (V),I (A)\n${steadyRows()}`,
