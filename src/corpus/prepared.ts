@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostics/finding.ts';
+import type { Bench } from '../entry/bench.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { Derived } from '../derived/derived.ts';
 import type { PartFacts } from './part-facts/part-facts.ts';
@@ -68,6 +69,8 @@ export interface SheetSummary {
   readonly corrections: readonly Entry['corrections'][number][];
   readonly formerAddresses: readonly string[];
   readonly recall: Entry['recall'];
+  /** Instruments of the bench that its values were read on: id, and how many values. */
+  readonly instruments?: readonly (readonly [string, number])[];
   /** What it is compared with other sheets by. */
   readonly traits: SheetTraits;
   readonly digest: string;
@@ -97,6 +100,8 @@ export interface Manifest {
   readonly findingsAcross: Readonly<Record<string, readonly Diagnostic[]>>;
   /** Fact sheets of parts that the sheets name. */
   readonly partFacts: readonly PartFacts[];
+  /** Instruments and methods of the bench; absent where the site says nothing of them. */
+  readonly bench?: Bench;
   /** Hash over all summaries. */
   readonly digest: string;
 }

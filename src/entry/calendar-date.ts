@@ -13,7 +13,8 @@ export function readDate(context: ReadingContext, text: string | undefined, path
   return null;
 }
 
-function isDate(text: string): boolean {
+/** Whether a text is a day that the calendar has: "2026-03-14". */
+export function isDate(text: string): boolean {
   const [, year, month, day] = (/^(\d{4})-(\d{2})-(\d{2})$/u.exec(text) ?? []).map(Number);
   if (year === undefined || month === undefined || day === undefined) return false;
   const leap = month === 2 && ((year % 4 === 0 && year % 100 !== 0) || year % 400 === 0) ? 1 : 0;

@@ -9,8 +9,8 @@ const { factsByNumber } = await import('../corpus/part-facts/part-facts.ts');
 const { prepareAndWrite } = await import('./prepare-many.ts');
 
 // Given by the thread that starts this one.
-const { prepared, facts, derating, forPages } = workerData as WorkerStart;
-const around = { facts: factsByNumber(facts), derating, forPages };
+const { prepared, facts, derating, bench, forPages } = workerData as WorkerStart;
+const around = { facts: factsByNumber(facts), derating, bench, forPages };
 
 parentPort?.on('message', ({ first, jobs }: WorkerOrder) => {
   const answer: WorkerAnswer = { first, records: jobs.map((job) => prepareAndWrite(job, prepared, OWN_STEPS, around)) };

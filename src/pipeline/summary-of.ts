@@ -1,4 +1,5 @@
 import { traitsOf } from '../corpus/traits-of.ts';
+import { instrumentsUsed } from '../derived/bench/instruments-used.ts';
 import type { Entry, Part } from '../entry/entry.ts';
 import { portLayout } from '../sharing/port-layout.ts';
 import { isMissing, type Known } from '../values/value.ts';
@@ -43,6 +44,7 @@ export function summaryOf({
     corrections: entry.corrections,
     formerAddresses: entry.formerAddresses,
     recall: entry.recall,
+    instruments: instrumentsUsed(entry),
     traits: traitsOf(entry, derived),
     digest,
   };
