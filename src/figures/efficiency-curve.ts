@@ -26,6 +26,8 @@ export interface EfficiencyLimit {
   readonly label: string;
   readonly value: number;
   readonly of: 'average' | 'a tenth of the load';
+  /** Full load of its test, as a share of that of the axis: two thirds where 2 A stand for the 3 A of the nameplate. */
+  readonly fullLoad: number;
 }
 
 /** Efficiency of one port at one voltage. */
@@ -87,8 +89,8 @@ function ends(series: readonly EfficiencySeries[], limits: readonly EfficiencyLi
   return [Math.max(0, low), Math.min(100, Math.max(high, low + 10))];
 }
 
-function limitLine({ of, value }: EfficiencyLimit, { x, y }: Place): string {
-  const [from, to] = of === 'average' ? [25, 100] : [6, 14];
+function limitLine({ of, value, fullLoad }: EfficiencyLimit, { x, y }: Place): string {
+  const [from, to] = of === 'average' ? [25 * fullLoad, 100 * fullLoad] : [6, 14];
   return `<path class="limit-line" d="M${px(x(from))} ${px(y(value * 100))}H${px(x(to))}"/>`;
 }
 

@@ -117,11 +117,13 @@ function openEnd({ low, high }: EfficiencySpan): 'above' | 'below' | null {
 }
 
 /** The limit of the mean that is in force, and the one of a tenth of the load where a rule has it; each once. */
-function limitsOf({ port, setting }: EfficiencyRun, { judgements }: EfficiencyFigures): readonly EfficiencyLimit[] {
+function limitsOf({ port, setting, fullAmps }: EfficiencyRun, { judgements }: EfficiencyFigures): readonly EfficiencyLimit[] {
   const own = judgements.filter((judgement) => judgement.port === port && judgement.setting === setting);
   return (['average', 'a tenth of the load'] as const).flatMap((of) => {
     const held = own.filter((judgement) => judgement.of === of);
     const first = EFFICIENCY_RULES.map(({ id }) => held.find(({ rule }) => rule === id)).find((judgement) => judgement !== undefined);
-    return first === undefined ? [] : [{ of, value: first.limit, label: `limit ${(first.limit * 100).toFixed(1)}` }];
+    if (first === undefined) return [];
+    const nameplate = setting === null || fullAmps === null || first.outputClass === 'multiple voltage' ? first.watts : setting * fullAmps;
+    return [{ of, value: first.limit, label: `limit ${(first.limit * 100).toFixed(1)}`, fullLoad: first.watts / nameplate }];
   });
 }

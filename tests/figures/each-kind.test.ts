@@ -42,8 +42,8 @@ const EFFICIENCY: Parameters<typeof efficiencyCurve>[0] = {
     { label: '115 V', isFilled: false, points: [certain(0.25, 0.896), { share: 1, low: 0.9, nominal: 0.9, high: 0.9, open: 'above' }] },
   ],
   limits: [
-    { label: 'limit 88.0', value: 0.88, of: 'average' },
-    { label: 'limit 79.0', value: 0.79, of: 'a tenth of the load' },
+    { label: 'limit 88.0', value: 0.88, of: 'average', fullLoad: 1 },
+    { label: 'limit 79.0', value: 0.79, of: 'a tenth of the load', fullLoad: 1 },
   ],
 };
 
