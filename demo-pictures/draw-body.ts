@@ -120,9 +120,7 @@ function drawGullWings({ part, reference, shape: { length, width } }: Body, lett
     const at = pitch * (index + 0.32);
     return endwise ? block(0, at, length, pitch * 0.36, 'fill="url(#tin)"') : block(at, 0, pitch * 0.36, width, 'fill="url(#tin)"');
   }).join('');
-  const body = endwise
-    ? { x: 1.5, y: 0, width: length - 3, height: width }
-    : { x: 0, y: width * 0.17, width: length, height: width * 0.66 };
+  const body = endwise ? { x: 2, y: 0, width: length - 4, height: width } : { x: 0, y: width * 0.17, width: length, height: width * 0.66 };
   return (
     leads +
     block(body.x, body.y, body.width, body.height, `rx="0.15" fill="${endwise ? 'url(#white)' : 'url(#epoxy)'}"`) +
@@ -151,12 +149,20 @@ function drawFilm({ part, shape: { length, width } }: Body, lettering: Lettering
   );
 }
 
-/** A disc that stands on its edge, seen from above. */
+/** A disc that stands on its edge, seen from above; the leads of one across the insulation spread beyond it. */
 function drawDisc({ part, shape: { length, width } }: Body): string {
+  const spread = part.role === 'y-capacitor' ? 1.8 : 0;
   const fill = part.role === 'varistor' ? 'url(#discBlue)' : part.role === 'ntc-thermistor' ? 'url(#discDark)' : 'url(#discSky)';
+  const leads =
+    spread === 0
+      ? ''
+      : block(0.5, width / 2 - 0.3, length - 1, 0.6, 'rx="0.3" fill="url(#tin)"') +
+        [0.7, length - 0.7].map((x) => `<circle cx="${mm(x)}" cy="${mm(width / 2)}" r="0.65" fill="url(#tin)"/>`).join('');
+  const reach = length / 2 - spread;
   return (
-    `<ellipse cx="${mm(length / 2)}" cy="${mm(width / 2)}" rx="${mm(length / 2)}" ry="${mm(width / 2)}" fill="${fill}"/>` +
-    `<ellipse cx="${mm(length * 0.46)}" cy="${mm(width * 0.34)}" rx="${mm(length * 0.3)}" ry="${mm(width * 0.1)}" fill="#fff" opacity="0.28"/>`
+    leads +
+    `<ellipse cx="${mm(length / 2)}" cy="${mm(width / 2)}" rx="${mm(reach)}" ry="${mm(width / 2)}" fill="${fill}"/>` +
+    `<ellipse cx="${mm(length / 2 - 0.08 * reach)}" cy="${mm(width * 0.34)}" rx="${mm(0.6 * reach)}" ry="${mm(width * 0.1)}" fill="#fff" opacity="0.28"/>`
   );
 }
 

@@ -8,6 +8,16 @@ export interface PhotoLines {
   readonly alt: string;
   readonly callouts: readonly Callout[];
   readonly scale: DrawnPicture['scale'];
+  /** Distances that the picture shows, for the entry to measure. */
+  readonly distances?: readonly MarkedDistance[];
+}
+
+/** Two marks of a distance, as fractions of the picture, and the place of insulation that it belongs to. */
+export interface MarkedDistance {
+  readonly name: string;
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
+  readonly place: string;
 }
 
 /** The `photos:` section of an entry, in the way an author writes it. */
@@ -15,15 +25,20 @@ export function photosSection(photos: readonly PhotoLines[]): string {
   return `photos:\n${photos.map(photoLines).join('')}`;
 }
 
-function photoLines({ file, title, alt, callouts, scale }: PhotoLines): string {
+function photoLines({ file, title, alt, callouts, scale, distances = [] }: PhotoLines): string {
   const marks = callouts.map(({ reference, x, y }) => `${reference}: ${point(x, y, 1)}`);
   return (
     `  - file: ${file}\n` +
     `    title: ${JSON.stringify(title)}\n` +
     `    alt: ${JSON.stringify(alt)}\n` +
     (marks.length === 0 ? '' : `    callouts: { ${marks.join(', ')} }\n`) +
-    `    scale: { from: ${point(...scale.from, 2)}, to: ${point(...scale.to, 2)}, length: ${scale.millimetres} mm }\n`
+    `    scale: { from: ${point(...scale.from, 2)}, to: ${point(...scale.to, 2)}, length: ${scale.millimetres} mm }\n` +
+    (distances.length === 0 ? '' : `    distances: { ${distances.map(distanceWords).join(', ')} }\n`)
   );
+}
+
+function distanceWords({ name, from, to, place }: MarkedDistance): string {
+  return `${name}: { from: ${point(...from, 2)}, to: ${point(...to, 2)}, place: ${place} }`;
 }
 
 const point = (x: number, y: number, places: number): string => `${(x * 100).toFixed(places)} % ${(y * 100).toFixed(places)} %`;

@@ -4,6 +4,7 @@ import sharp from 'sharp';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { photosSection, withPhotos } from '../../demo-pictures/photos-section.ts';
 import { picturesOf, type DevicePicture } from '../../demo-pictures/pictures-of.ts';
+import { placeParts } from '../../demo-pictures/place-parts.ts';
 import { readFace } from '../../src/pipeline/face-outlines.ts';
 import { bySlug, entriesIn } from './entries-in.ts';
 
@@ -51,6 +52,16 @@ describe('pictures of the demo are drawn from their entries', () => {
     for (const { file, callouts } of entry.photos.filter(({ file: name }) => name.startsWith('board'))) {
       expect({ file, enough: callouts.length >= 6 && callouts.length <= 12 }).toEqual({ file, enough: true });
       expect(new Set(callouts.map(({ part }) => part)).size).toBe(callouts.length);
+    }
+  });
+
+  test.each(ENTRIES)('what bridges the insulation of $slug lands outside the distance that the entry measured', ({ entry }) => {
+    const { plan, top } = placeParts(entry, false);
+    const measured = Math.max(0, ...entry.insulation.map(({ creepage }) => (creepage?.quantity.nominal ?? 0) * 1e3));
+    for (const { reference, part, area } of top.filter(({ part: { role } }) => /^(?:transformer|optocoupler|y-capacitor)$/u.test(role))) {
+      const x = plan.barrier?.x ?? 0;
+      const sides = [x - area.x, area.x + area.width - x].map((reach) => reach > measured / 2);
+      expect({ reference, role: part.role, sides }).toEqual({ reference, role: part.role, sides: [true, true] });
     }
   });
 
