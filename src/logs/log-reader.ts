@@ -85,7 +85,8 @@ function takeRow(intake: Intake, cells: readonly string[], line: number): void {
   if (Number.isNaN(at)) return;
   const { numbers, decimal, taken } = intake;
   const isEarly = intake.count < COUNTED_ROWS;
-  let [isSound, place] = [true, 0];
+  let isSound = true;
+  let place = 0;
   for (const number of numbers) {
     const cell = cells[number.column.index] ?? '';
     if (isEarly) lookAtDigits(intake, number, cell);

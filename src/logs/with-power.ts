@@ -15,7 +15,8 @@ function product(rows: LogRows, quantity: string, volts: string, amps: string): 
   const values = new Float64Array(voltage.values.length);
   let [mostVolts, mostAmps] = [0, 0];
   for (let row = 0; row < values.length; row += 1) {
-    const [value, flow] = [voltage.values[row] ?? Number.NaN, current.values[row] ?? Number.NaN];
+    const value = voltage.values[row] ?? Number.NaN;
+    const flow = current.values[row] ?? Number.NaN;
     values[row] = value * flow;
     if (Math.abs(value) > mostVolts) mostVolts = Math.abs(value);
     if (Math.abs(flow) > mostAmps) mostAmps = Math.abs(flow);
