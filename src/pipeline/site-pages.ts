@@ -9,7 +9,19 @@ export interface SitePages {
 }
 
 // Pages under these follow from parts, makers and stages; the check of the finished site sees to them.
-const FOUND_LATER = new Set(['parts', 'makers', 'topologies', 'families', 'topology', 'data', 'planner', 'finder', 'compare', 'search']);
+const FOUND_LATER = new Set([
+  'parts',
+  'makers',
+  'topologies',
+  'families',
+  'topology',
+  'data',
+  'planner',
+  'finder',
+  'compare',
+  'search',
+  'bench',
+]);
 
 /** What is wrong with a link to a page of the site: null, or the rule and what to say. */
 export function faultOfLink(

@@ -1,5 +1,8 @@
 import { escapeText } from '../figures/markup.ts';
 import { scrollRegion } from './scroll-region.ts';
+import { factValue } from '../derived/fact-value.ts';
+import { isMissing } from '../values/value.ts';
+import { quantityWords } from './quantity.ts';
 import type { Claim, Entry, MeasuredPoint } from '../entry/entry.ts';
 import { sentenceCase } from './words.ts';
 
@@ -15,12 +18,22 @@ function measuredTable(points: readonly MeasuredPoint[]): string {
   const rows = points.map(
     (point) =>
       `<tr><th scope="row">${escapeText(sentenceCase(point.subject))}${point.place === null ? '' : `<span class="kind">${escapeText(point.place)}</span>`}</th>` +
-      `<td class="n">${escapeText(point.value.quantity.written)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${escapeText(methodOf(point))}</td>` : ''}</tr>`,
+      `<td class="n">${readingCell(point)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${escapeText(methodOf(point))}</td>` : ''}</tr>`,
   );
   return scrollRegion(
     'Measurements',
     `<table><caption class="vh">Measurements with their conditions.</caption><thead><tr><th scope="col">Measured</th><th scope="col" class="n">Value</th><th scope="col">Conditions</th>${withHow ? '<th scope="col">How</th>' : ''}</tr></thead><tbody>${rows.join('')}</tbody></table>`,
   );
+}
+
+/** As written, linked to the instrument of the bench that it was read on, with what that leaves open. */
+function readingCell({ value }: MeasuredPoint): string {
+  const written = escapeText(value.quantity.written);
+  if (value.readOn === undefined) return written;
+  const known = factValue(value);
+  const interval = isMissing(known) ? '' : quantityWords(known, { interval: true });
+  const spread = !interval.includes(' to ') ? '' : `<span class="kind">${escapeText(interval)}</span>`;
+  return `<a class="q" href="/bench/#${escapeText(value.readOn.instrument)}">${written}</a>${spread}`;
 }
 
 /** "line 230 V, load 100 %". */

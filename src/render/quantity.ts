@@ -64,9 +64,15 @@ export function quantity(known: Known, showing: Showing = {}): string {
   const assumed = restsOnAssumption(known);
   const className = assumed ? 'q assumed' : 'q';
   const title = assumed ? '<span class="vh"> (rests on an assumption)</span>' : '';
-  return showing.link === undefined
+  const link = showing.link ?? instrumentLink(known);
+  return link === undefined
     ? `<span class="${className}">${words}</span>${title}`
-    : `<a class="${className}" href="${showing.link}">${words}</a>${title}`;
+    : `<a class="${className}" href="${link}">${words}</a>${title}`;
+}
+
+/** Where the instrument stands that a measured value was read on. */
+function instrumentLink({ origin }: Value): string | undefined {
+  return origin.evidence === 'measured' && origin.instrument !== undefined ? `/bench/#${origin.instrument}` : undefined;
 }
 
 /** A dash and the reason. */

@@ -83,5 +83,5 @@ function originWords(value: Value): string {
   if (origin.evidence === 'computed') return `computed, ${TITLES.get(origin.formula) ?? origin.formula}`;
   if (origin.evidence === 'assumed')
     return `assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${origin.source.standing === 'memory' ? 'from memory' : origin.source.standing})`}`;
-  return origin.evidence;
+  return origin.instrument === undefined ? origin.evidence : `${origin.evidence}, instrument ${origin.instrument}`;
 }

@@ -1,0 +1,57 @@
+import type { Accuracy, Bench, Instrument } from '../entry/bench.ts';
+import type { SheetSummary } from '../corpus/prepared.ts';
+import { escapeText } from '../figures/markup.ts';
+import { counted } from './words.ts';
+import { ZONE_END, zoneStart, zoneTitle, type ZoneFrame } from './zone.ts';
+
+/** What the page needs of each sheet. */
+export type SheetOnBench = Pick<SheetSummary, 'slug' | 'maker' | 'name' | 'instruments'>;
+
+const HEAD: ZoneFrame = { letter: 'A', title: null, label: 'The bench' };
+const INSTRUMENTS: ZoneFrame = { letter: 'B', title: 'Instruments', label: 'Instruments' };
+const METHODS: ZoneFrame = { letter: 'C', title: 'How it is done', label: 'How it is done' };
+
+/** The bench: its instruments with accuracy, calibration and where each was used, and its methods. */
+export function benchZones({ instruments, methods }: Bench, sheets: readonly SheetOnBench[]): string {
+  const zones = [HEAD, INSTRUMENTS, ...(methods.length === 0 ? [] : [METHODS])];
+  return (
+    `${zoneStart(HEAD)}<h1>The bench</h1><p class="lead under">${counted(instruments.length, 'instrument')}. Every value that was read on one of them carries its ` +
+    'accuracy: as an interval, and into everything that is computed from it. Where a limit lies inside the interval the verdict is “undecided”.</p>' +
+    '<p class="note"><a href="/methods/instrument-uncertainty/">How an accuracy becomes an interval</a></p>' +
+    `<nav id="zones" class="zones" aria-label="Zones of this sheet"><ul>${zones.map(({ letter, label }) => `<li><a href="#${letter}"><b>${letter}</b> ${escapeText(label)}</a></li>`).join('')}</ul></nav>${ZONE_END}` +
+    `${zoneStart(INSTRUMENTS)}${beside(zoneTitle(INSTRUMENTS), 'What each is good for, by its maker’s statement. The day is that of the last calibration.', instrumentTable(instruments, sheets))}${ZONE_END}` +
+    (methods.length === 0
+      ? ''
+      : `${zoneStart(METHODS)}${beside(zoneTitle(METHODS), 'In the author’s words.', `<dl class="says">${methods.map(({ name, how }) => `<dt>${escapeText(name)}</dt><dd>${escapeText(how)}</dd>`).join('')}</dl>`)}${ZONE_END}`)
+  );
+}
+
+function beside(title: string, words: string, matter: string): string {
+  return `<div class="zg"><div class="c12">${title}<p>${escapeText(words)}</p></div><div class="c38">${matter}</div></div>`;
+}
+
+function instrumentTable(instruments: readonly Instrument[], sheets: readonly SheetOnBench[]): string {
+  if (instruments.length === 0) return '<p class="faded">– none is listed</p>';
+  const rows = instruments.map(
+    (instrument) =>
+      `<tr id="${escapeText(instrument.id)}"><th scope="row" class="full"><b>${escapeText(instrument.name)}</b><span class="sub mono">${escapeText(instrument.id)}</span>` +
+      `${[instrument.measures, instrument.note].map((line) => (line === null ? '' : `<span class="sub">${escapeText(line)}</span>`)).join('')}</th>` +
+      `<td>${accuracyList(instrument.accuracies)}</td><td>${instrument.calibrated === null ? '<span class="faded">– not stated</span>' : `<span class="q">${escapeText(instrument.calibrated)}</span>`}</td>` +
+      `<td class="full">${usesOf(instrument.id, sheets)}</td></tr>`,
+  );
+  return `<table class="stack"><caption class="vh">Instruments of the bench.</caption><thead><tr><th scope="col">Instrument</th><th scope="col">Accuracy</th><th scope="col">Calibrated</th><th scope="col">Used on</th></tr></thead><tbody>${rows.join('')}</tbody></table>`;
+}
+
+function accuracyList(accuracies: readonly Accuracy[]): string {
+  if (accuracies.length === 0) return '<span class="faded">– not stated: no interval</span>';
+  return `<ul class="plain">${accuracies.map(({ quantity, written }) => `<li>${escapeText(quantity)} <span class="q">${escapeText(/^[±(]/.test(written) ? written : `±(${written})`)}</span></li>`).join('')}</ul>`;
+}
+
+function usesOf(id: string, sheets: readonly SheetOnBench[]): string {
+  const uses = sheets.flatMap(({ slug, maker, name, instruments = [] }) =>
+    instruments
+      .filter(([used]) => used === id)
+      .map(([, count]) => `<li><a href="/teardowns/${slug}/">${escapeText(`${maker} ${name}`)}</a> ${counted(count, 'value')}</li>`),
+  );
+  return uses.length === 0 ? '<span class="faded">– no sheet yet</span>' : `<ul class="plain">${uses.join('')}</ul>`;
+}
