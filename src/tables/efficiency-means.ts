@@ -1,5 +1,5 @@
 import type { EfficiencyRun, RunPoint } from '../derived/efficiency/efficiency-figures.ts';
-import { nearestTo } from '../derived/efficiency/efficiency-runs.ts';
+import { nearestTo } from '../derived/efficiency/run-mean.ts';
 import { counted, detailColumn, numberColumn, plainGroup, textColumn, words } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';

@@ -4,7 +4,7 @@ import { EFFICIENCY_RULES } from '../../standards/efficiency/index.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { afterCable } from './after-cable.ts';
 import type { EfficiencyJudgement, EfficiencyRun, EfficiencySpan, LimitVerdict } from './efficiency-figures.ts';
-import { nearestTo } from './efficiency-runs.ts';
+import { nearestTo } from './run-mean.ts';
 import { lowestVoltageTest } from './lowest-voltage-test.ts';
 import { settingsOf } from './port-settings.ts';
 import { testRun } from './test-run.ts';

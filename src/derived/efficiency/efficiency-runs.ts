@@ -2,20 +2,14 @@ import type { EfficiencyPoint, Entry, Port } from '../../entry/entry.ts';
 import { methodClass } from '../../entry/method-class.ts';
 import { electricPower } from '../../formulas/energy/electric-power.ts';
 import { powerLoss } from '../../formulas/energy/power-loss.ts';
-import { meanEfficiency } from '../../formulas/loss/mean-efficiency.ts';
 import { powerEfficiency } from '../../formulas/loss/power-efficiency.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import { missing } from '../../values/missing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { factValue } from '../fact-value.ts';
 import { offeredPoints } from '../offered-points.ts';
-import type { EfficiencyRun, EfficiencySpan, RunPoint } from './efficiency-figures.ts';
-
-/** Loads of the mean, as shares of the full one. */
-export const MEAN_LOADS = [0.25, 0.5, 0.75, 1] as const;
-
-/** How far a measured load may lie from the one that is asked for, as a share of full load. The rules allow 0.02; a reviewer's steps are coarser. */
-const NEAR = 0.03;
+import type { EfficiencyRun, RunPoint } from './efficiency-figures.ts';
+import { runMean, spanOf } from './run-mean.ts';
 
 /** Points of the whole device by what they have in common, in the order of the entry. */
 export function efficiencyRuns(entry: Entry): readonly EfficiencyRun[] {
@@ -37,7 +31,7 @@ function runOf(points: readonly EfficiencyPoint[], entry: Entry): readonly Effic
   const setting = first.output?.quantity.nominal ?? null;
   const fullAmps = port === null || setting === null ? null : fullAmpsOf(port, setting);
   const computed = points.filter((point) => point.statistic === 'point').map((point) => runPoint(point, fullAmps));
-  const { mean, span } = meanOf(points, computed);
+  const { mean, span } = runMean(points, computed);
   const line = first.line?.quantity.nominal ?? null;
   return [
     {
@@ -112,45 +106,9 @@ function shareOf(source: EfficiencyPoint, amps: number | null, fullAmps: number 
   return amps === null || fullAmps === null || fullAmps <= 0 ? null : amps / fullAmps;
 }
 
-/** What is certain of a figure: its interval, or one end where the author gives a bound. */
-function spanOf(known: Known<'ratio'>, { efficiency }: Pick<EfficiencyPoint, 'efficiency'>): EfficiencySpan | null {
-  if (!isMissing(known)) return { low: known.low, high: known.high };
-  if (efficiency === null) return null;
-  const { low, high } = efficiency.quantity;
-  return { low: low ?? 0, high: high ?? 1 };
-}
-
-function meanOf(
-  points: readonly EfficiencyPoint[],
-  computed: readonly RunPoint[],
-): { readonly mean: Known<'ratio'>; readonly span: EfficiencySpan | null } {
-  const stated = points.find((point) => point.statistic === 'average' && point.efficiency !== null);
-  if (stated?.efficiency !== undefined && stated.efficiency !== null) {
-    const mean = factValue(stated.efficiency);
-    return { mean, span: spanOf(mean, stated) };
-  }
-  const [quarter, half, threeQuarters, full] = MEAN_LOADS.map((share) => nearestTo(computed, share));
-  const at = (point: RunPoint | null | undefined, percent: number): Known<'ratio'> =>
-    point?.efficiency ?? missing(`no point near ${String(percent)} % of the load`, [`efficiency at ${String(percent)} %`]);
-  const mean = applyFormula(meanEfficiency, {
-    quarter: at(quarter, 25),
-    half: at(half, 50),
-    threeQuarters: at(threeQuarters, 75),
-    full: at(full, 100),
-  });
-  return { mean, span: spanOfMean([quarter, half, threeQuarters, full]) };
-}
-
-function spanOfMean(points: readonly (RunPoint | null | undefined)[]): EfficiencySpan | null {
-  const spans = points.flatMap((point) => point?.span ?? []);
-  if (spans.length < MEAN_LOADS.length) return null;
-  const mean = (of: (span: EfficiencySpan) => number): number => spans.reduce((sum, span) => sum + of(span), 0) / spans.length;
-  return { low: mean(({ low }) => low), high: mean(({ high }) => high) };
-}
-
 /** The same run with other points: its mean is that of them. */
 export function withPoints(run: EfficiencyRun, points: readonly RunPoint[]): EfficiencyRun {
-  const { mean, span } = meanOf([], points);
+  const { mean, span } = runMean([], points);
   return { ...run, points, mean, meanSpan: span };
 }
 
@@ -161,13 +119,4 @@ export function withFullAmps(run: EfficiencyRun, fullAmps: number): EfficiencyRu
     return { ...point, share: amps === null ? null : amps / fullAmps };
   });
   return withPoints({ ...run, fullAmps }, points);
-}
-
-/** The measured point nearest to a share of full load, where one is near. */
-export function nearestTo(points: readonly RunPoint[], share: number): RunPoint | null {
-  const near = points
-    .flatMap((point) => (point.share === null || point.span === null ? [] : [{ point, away: Math.abs(point.share - share) }]))
-    .filter(({ away }) => away <= NEAR)
-    .sort((one, other) => one.away - other.away);
-  return near[0]?.point ?? null;
 }

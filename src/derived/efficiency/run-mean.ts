@@ -1,0 +1,59 @@
+import type { EfficiencyPoint } from '../../entry/entry.ts';
+import { meanEfficiency } from '../../formulas/loss/mean-efficiency.ts';
+import { applyFormula } from '../../values/apply-formula.ts';
+import { missing } from '../../values/missing.ts';
+import { isMissing, type Known } from '../../values/value.ts';
+import { factValue } from '../fact-value.ts';
+import type { EfficiencySpan, RunPoint } from './efficiency-figures.ts';
+
+/** Loads of the mean, as shares of the full one. */
+const MEAN_LOADS = [0.25, 0.5, 0.75, 1] as const;
+
+/** How far a measured load may lie from the one that is asked for, as a share of full load. The rules allow 0.02; a reviewer's steps are coarser. */
+const NEAR = 0.03;
+
+/** Mean of a run with what is certain of it: as stated by the author, else over the measured points. */
+export function runMean(
+  points: readonly EfficiencyPoint[],
+  computed: readonly RunPoint[],
+): { readonly mean: Known<'ratio'>; readonly span: EfficiencySpan | null } {
+  const stated = points.find((point) => point.statistic === 'average' && point.efficiency !== null);
+  if (stated?.efficiency !== undefined && stated.efficiency !== null) {
+    const mean = factValue(stated.efficiency);
+    return { mean, span: spanOf(mean, stated) };
+  }
+  const [quarter, half, threeQuarters, full] = MEAN_LOADS.map((share) => nearestTo(computed, share));
+  const at = (point: RunPoint | null | undefined, percent: number): Known<'ratio'> =>
+    point?.efficiency ?? missing(`no point near ${String(percent)} % of the load`, [`efficiency at ${String(percent)} %`]);
+  const mean = applyFormula(meanEfficiency, {
+    quarter: at(quarter, 25),
+    half: at(half, 50),
+    threeQuarters: at(threeQuarters, 75),
+    full: at(full, 100),
+  });
+  return { mean, span: spanOfMean([quarter, half, threeQuarters, full]) };
+}
+
+function spanOfMean(points: readonly (RunPoint | null | undefined)[]): EfficiencySpan | null {
+  const spans = points.flatMap((point) => point?.span ?? []);
+  if (spans.length < MEAN_LOADS.length) return null;
+  const mean = (of: (span: EfficiencySpan) => number): number => spans.reduce((sum, span) => sum + of(span), 0) / spans.length;
+  return { low: mean(({ low }) => low), high: mean(({ high }) => high) };
+}
+
+/** What is certain of a figure: its interval, or one end where the author gives a bound. */
+export function spanOf(known: Known<'ratio'>, { efficiency }: Pick<EfficiencyPoint, 'efficiency'>): EfficiencySpan | null {
+  if (!isMissing(known)) return { low: known.low, high: known.high };
+  if (efficiency === null) return null;
+  const { low, high } = efficiency.quantity;
+  return { low: low ?? 0, high: high ?? 1 };
+}
+
+/** The measured point nearest to a share of full load, where one is near. */
+export function nearestTo(points: readonly RunPoint[], share: number): RunPoint | null {
+  const near = points
+    .flatMap((point) => (point.share === null || point.span === null ? [] : [{ point, away: Math.abs(point.share - share) }]))
+    .filter(({ away }) => away <= NEAR)
+    .sort((one, other) => one.away - other.away);
+  return near[0]?.point ?? null;
+}
