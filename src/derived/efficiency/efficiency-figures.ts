@@ -68,6 +68,8 @@ export interface NoLoadFigure {
   /** Reported by the device itself: shown, never judged. */
   readonly isReported: boolean;
   readonly power: Known<'power'>;
+  /** Both ends of what is certain of it, W; null where only a lower end is. */
+  readonly span: { readonly low: number; readonly high: number } | null;
   readonly yearly: Known<'energy'>;
 }
 

@@ -28,26 +28,15 @@ export function noLoadJudgements(entry: Entry, figures: readonly NoLoadFigure[],
   return EFFICIENCY_RULES.flatMap((rule) => {
     const held = isMissing(rated) ? null : caseOf(entry, rule, rated.nominal);
     if (held === null) return [];
-    return figures.flatMap(({ line, isReported, power }): readonly EfficiencyJudgement[] => {
+    return figures.flatMap(({ line, isReported, power, span }): readonly EfficiencyJudgement[] => {
       if (isReported || line === null || !rule.lines.some((volts) => Math.abs(line - volts) <= NEAR_LINE * volts)) return [];
       const { kind, watts, limit } = held;
-      const span = spanOf(entry, line, power);
       const verdict = span === null ? 'undecided' : span.high <= limit ? 'meets' : span.low > limit ? 'misses' : 'undecided';
       const margin = span === null ? null : { low: limit - span.high, high: limit - span.low };
       const about = { rule: rule.id, of: 'no load', outputClass: kind, watts, port: null, setting: null, line } as const;
       return [{ ...about, measured: power, limit, standing: held.line.standing, margin, verdict, remark: null }];
     });
   });
-}
-
-/** Both ends of what is certain; a bound such as "< 75 mW" is certain on one side. */
-function spanOf({ measurements }: Entry, line: number, power: Known<'power'>): { readonly low: number; readonly high: number } | null {
-  if (!isMissing(power)) return { low: power.low, high: power.high };
-  const point = measurements.find(
-    ({ subject, conditions }) => subject === 'standby' && (conditions['line'] ?? '').startsWith(String(line)),
-  );
-  const high = point?.value.quantity.high ?? null;
-  return high === null ? null : { low: 0, high };
 }
 
 function caseOf(entry: Entry, rule: EfficiencyRule, rated: number): NoLoadCase | null {
