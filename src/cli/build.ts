@@ -39,9 +39,11 @@ export async function buildInto({ content, out, base }: BuildRequest, streams: C
       progress.say(
         what === 'entries'
           ? `${String(done)} of ${String(total)} entries read`
-          : what === 'pages'
-            ? 'building the pages'
-            : 'checking the pages',
+          : what === 'photos'
+            ? `${String(done)} of ${String(total)} photos made`
+            : what === 'pages'
+              ? 'building the pages'
+              : 'checking the pages',
       );
     },
   });

@@ -26,6 +26,9 @@ async function runCheck(_: string, options: GivenOptions, streams: CommandStream
     onProgress: (done, total) => {
       progress.say(`${String(done)} of ${String(total)} entries read`);
     },
+    onPhoto: (done, total) => {
+      progress.say(`${String(done)} of ${String(total)} photos looked at`);
+    },
   });
   progress.clear();
   await printFindings(diagnostics, places.content, format, streams.stdout, streams);

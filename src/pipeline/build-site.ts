@@ -5,6 +5,8 @@ import { checkOutput, type OutputFault } from './check-output.ts';
 import { folderBeside, mayReplace, swapFolder } from './folder-swap.ts';
 import { isUpToDate, markOutput, siteKey } from './output-state.ts';
 import { prepareApart, type Preparation } from './prepare-apart.ts';
+import { readPhotoList } from './photos/photo-list.ts';
+import { pictureFaults, picturesIn } from './photos/output-pictures.ts';
 import { keepAddresses } from './published-addresses.ts';
 import { buildWithAstro, type SiteBuilder } from './site-builder.ts';
 
@@ -17,7 +19,7 @@ export interface BuildOptions {
   readonly base: string;
   readonly prepared: string;
   readonly cache: string;
-  readonly onProgress?: (what: 'entries' | 'pages' | 'links', done: number, total: number) => void;
+  readonly onProgress?: (what: 'entries' | 'photos' | 'pages' | 'links', done: number, total: number) => void;
   /** Leave the published folder alone where it holds already, untouched, what this build would write. */
   readonly keepUnchanged?: boolean;
   /** For tests: what writes the pages. */
@@ -47,6 +49,7 @@ export async function buildSite(options: BuildOptions): Promise<BuildOutcome> {
     cache: options.cache,
     mode: 'build',
     onProgress: (done, total) => options.onProgress?.('entries', done, total),
+    onPhoto: (done, total) => options.onProgress?.('photos', done, total),
   });
   if (hasErrors(prepared.diagnostics)) return { ended: 'errors in content', prepared };
   const key = siteKey({ prepared: options.prepared, base: options.base, address: prepared.site.address });
@@ -77,7 +80,10 @@ async function buildInto(fresh: string, out: string, key: string, prepared: Prep
     return { ended: 'pages failed', prepared, reason: error instanceof Error ? error.message : String(error) };
   }
   options.onProgress?.('links', 0, slugs.length);
-  const faults = checkOutput(fresh, options.base, slugs);
+  const faults = [
+    ...checkOutput(fresh, options.base, slugs),
+    ...pictureFaults(fresh, picturesIn(fresh), readPhotoList(options.prepared).originals),
+  ];
   if (!existsSync(join(fresh, 'index.html'))) faults.push({ page: 'index.html', message: 'The site has no home page' });
   if (faults.length > 0) return { ended: 'faults in output', prepared, faults };
   markOutput(fresh, key);

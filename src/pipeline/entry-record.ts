@@ -4,6 +4,7 @@ import type { SheetTerms } from '../corpus/search-words-of-sheet.ts';
 import type { SheetFacts } from '../corpus/sheet-facts.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { Answer, Entry } from '../entry/entry.ts';
+import type { PublishedPhoto } from '../corpus/published-photo.ts';
 import type { SheetSummary } from '../corpus/prepared.ts';
 
 /** What is kept of one entry besides its sheet: enough to compare entries with each other without parsing any of them again. */
@@ -37,6 +38,8 @@ export interface EntryRecord {
   readonly images: readonly { readonly path: string; readonly start: number; readonly end: number }[];
   /** Files beside the entry that its result depends on, with the hash of their bytes (null: not there). */
   readonly dependsOn: readonly { readonly name: string; readonly hash: string | null }[];
+  /** Pictures that its page shows, with the hashes of their originals. */
+  readonly photos: readonly { readonly published: PublishedPhoto; readonly hash: string }[];
   /** Size of the drawn sheet in bytes; null where there is no sheet. */
   readonly sheetBytes: number | null;
 }

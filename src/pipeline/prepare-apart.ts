@@ -17,9 +17,9 @@ export interface Preparation {
 }
 
 /** What the process that prepares is asked and what it says. */
-export type ApartOrder = Omit<PrepareOptions, 'onProgress' | 'steps'>;
+export type ApartOrder = Omit<PrepareOptions, 'onProgress' | 'onPhoto' | 'steps'>;
 export type ApartMessage =
-  | { readonly says: 'progress'; readonly done: number; readonly total: number }
+  | { readonly says: 'progress'; readonly of: 'entries' | 'photos'; readonly done: number; readonly total: number }
   | { readonly says: 'done'; readonly preparation: Preparation }
   | { readonly says: 'failed'; readonly reason: string };
 
@@ -30,8 +30,8 @@ const WORTH_PROCESS = 200;
  * Prepares the content in a process of its own where there is much of it: what a thousand entries leave in memory is then gone before
  * the site generator starts.
  */
-export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'onProgress'>): Promise<Preparation> {
-  const { onProgress, ...order } = options;
+export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'onProgress' | 'onPhoto'>): Promise<Preparation> {
+  const { onProgress, onPhoto, ...order } = options;
   if (scanContent(order.content).entries.length < WORTH_PROCESS)
     return preparationOf(await (await import('./prepare.ts')).prepare(options));
   const child = fork(fileURLToPath(new URL('./prepare-process.ts', import.meta.url)), { serialization: 'advanced', execArgv: [] });
@@ -39,7 +39,7 @@ export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'o
     let preparation: Preparation | null = null;
     child.on('error', reject);
     child.on('message', (message: ApartMessage) => {
-      if (message.says === 'progress') onProgress?.(message.done, message.total);
+      if (message.says === 'progress') (message.of === 'photos' ? onPhoto : onProgress)?.(message.done, message.total);
       else if (message.says === 'done') preparation = message.preparation;
       else reject(new Error(message.reason));
     });

@@ -2,6 +2,8 @@ import { feedParts, type FactContradiction } from '../corpus/part-facts/feed-par
 import { factsKey, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
 import type { Derived } from '../derived/derived.ts';
 import type { Diagnostic, Finding } from '../diagnostics/finding.ts';
+import { readOnBench, type UnknownInstrument } from '../derived/bench/read-on-bench.ts';
+import { NO_BENCH, type Bench } from '../entry/bench.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { LogSummary } from '../logs/log-summary.ts';
 import type { NamesInReach } from '../markdown/named-directives.ts';
@@ -11,8 +13,10 @@ import type { Table } from '../tables/table.ts';
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps, SplitFile } from './entry-steps.ts';
 import type { EntryLog } from './logs-of-entries.ts';
+import type { EntryPhoto } from './photos/photos-of-entries.ts';
 import { partsFileOf, type PartsFile } from './parts-file.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
+import type { PublishedPhoto } from '../corpus/published-photo.ts';
 import type { PreparedSheet } from '../corpus/prepared.ts';
 import type { EntryFile } from './scan-content.ts';
 import { statedMakers, statedParts } from './stated-texts.ts';
@@ -34,15 +38,19 @@ export interface EntrySurroundings {
   readonly forPages: boolean;
   /** What the site says of derating. */
   readonly derating?: SiteDerating;
+  /** Instruments of the bench; none where the site has no bench file. */
+  readonly bench?: Bench;
   /** The logs that it names, read. */
   readonly logs?: readonly EntryLog[];
+  /** The photos that it names, looked at. */
+  readonly photos?: readonly EntryPhoto[];
 }
 
 const BY_ITSELF: EntrySurroundings = { facts: new Map(), forPages: true };
 
 /** Reads one file to its sheet. Never throws: a step that fails becomes a finding that names the step. */
 export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps, around: EntrySurroundings = BY_ITSELF): PreparedEntry {
-  const { facts, forPages, derating, logs = [] } = around;
+  const { facts, forPages, derating, bench = NO_BENCH, logs = [], photos = [] } = around;
   const findings: Finding[] = [];
   const guard = <T>(step: string, otherwise: T, run: () => T): T => {
     try {
@@ -64,7 +72,9 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
   const asStated = read?.entry ?? null;
   const fed = asStated === null ? null : feedParts(asStated, facts);
   findings.push(...(fed?.contradictions ?? []).map(contradictionFinding));
-  const entry = fed?.entry ?? null;
+  const onBench = fed === null ? null : readOnBench(fed.entry, bench);
+  findings.push(...(onBench?.unknown ?? []).map(unknownInstrumentFinding));
+  const entry = onBench?.entry ?? null;
   const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry, logSummaries(logs, entry), derating));
   const tables =
     entry === null || derived === null
@@ -86,7 +96,7 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
     }),
   );
   findings.push(...(prose?.findings ?? []));
-  findings.push(...logs.flatMap(({ inEntry }) => inEntry));
+  findings.push(...logs.flatMap(({ inEntry }) => inEntry), ...photos.flatMap((photo) => photo.findings));
   const { here, elsewhere } = splitByFile(findings, parts, inLogFiles(source, logs));
   const diagnostics = [...placed(source, text, here, entry, steps), ...elsewhere.map(({ file, finding }) => atTop(file, finding))];
   const sheet =
@@ -94,7 +104,7 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
       ? null
       : {
           ...{ entry, derived, diagnostics, tables: shownTables(tables, prose, steps) },
-          ...{ placed: prose.placed, html: prose.html, headings: prose.headings, photos: entry.photos.map(() => null) },
+          ...{ placed: prose.placed, html: prose.html, headings: prose.headings, photos: publishedPhotos(entry, photos) },
         };
   const pages = sheet === null || !forPages ? null : drawnPages(sheet, source.file);
   if (pages?.fault !== undefined) diagnostics.push(pages.fault);
@@ -119,10 +129,16 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
     across: pages?.work?.across ?? null,
     ...recordedText(prose, split.textStart),
     ...across,
-    dependsOn: [...parts.dependsOn, ...logs.map(({ file, hash }) => ({ name: file, hash }))],
+    dependsOn: [...parts.dependsOn, ...[...logs, ...photos].map(({ file, hash }) => ({ name: file, hash }))],
+    photos: photos.flatMap(({ published, hash }) => (published === null || hash === null ? [] : [{ published, hash }])),
     sheetBytes: pages?.work?.bytes.length ?? null,
   };
   return { record, sheet, pages: pages?.work ?? null };
+}
+
+/** In the order of the entry's list; null for one that is not published. */
+function publishedPhotos(entry: Entry, photos: readonly EntryPhoto[]): readonly (PublishedPhoto | null)[] {
+  return entry.photos.map((_, index) => photos.find((photo) => photo.index === index)?.published ?? null);
 }
 
 /** The logs that could be read, each with its port by the name that the entry gives it. */
@@ -151,6 +167,10 @@ function drawnPages(sheet: PreparedSheet, file: string): { readonly work: PageWo
 function contradictionFinding({ part, field, message }: FactContradiction): Finding {
   const finding = pipelineFinding('part-against-fact-sheet', message, { in: 'data', path: [...part.path, field], part: 'value' });
   return { ...finding, subject: part.references.join(', ') };
+}
+
+function unknownInstrumentFinding({ path, message }: UnknownInstrument): Finding {
+  return pipelineFinding('instrument-unknown', message, { in: 'data', path, part: 'value' });
 }
 
 function namesOf(entry: Entry | null, derived: Derived | null, tables: readonly Table[], steps: EntrySteps): NamesInReach | null {

@@ -1,11 +1,13 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { factsByNumber, type PartFacts } from '../corpus/part-facts/part-facts.ts';
+import type { Bench } from '../entry/bench.ts';
 import type { SiteDerating } from '../standards/derating/policy.ts';
 import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
 import { writeDeviceFiles } from './write-device-files.ts';
 import type { EntryLog } from './logs-of-entries.ts';
+import type { EntryPhoto } from './photos/photos-of-entries.ts';
 import { prepareEntry, type EntrySurroundings } from './prepare-entry.ts';
 import type { EntryFile } from './scan-content.ts';
 import { writeSheet } from './sheet-file.ts';
@@ -16,6 +18,8 @@ export interface EntryJob {
   readonly text: string;
   /** Logs that the entry names, read. */
   readonly logs?: readonly EntryLog[];
+  /** Photos that the entry names, looked at. */
+  readonly photos?: readonly EntryPhoto[];
 }
 
 // Starting a worker costs as much as some twenty entries; below twice that, one thread is sooner done.
@@ -37,13 +41,13 @@ export async function prepareMany(
 
 async function inProcess(
   jobs: readonly EntryJob[],
-  { prepared, facts, derating, forPages }: WorkerStart,
+  { prepared, facts, derating, bench, forPages }: WorkerStart,
   given: EntrySteps | null,
   onDone: (count: number) => void,
 ): Promise<EntryRecord[]> {
   if (jobs.length === 0) return [];
   const steps = given ?? (await import('./own-steps.ts')).OWN_STEPS;
-  const around = { facts: factsByNumber(facts), derating, forPages };
+  const around = { facts: factsByNumber(facts), derating, bench, forPages };
   return jobs.map((job, index) => {
     const record = prepareAndWrite(job, prepared, steps, around);
     onDone(index + 1);
@@ -53,12 +57,12 @@ async function inProcess(
 
 /** Prepares one file and writes what the pages need of it. */
 export function prepareAndWrite(
-  { source, text, logs = [] }: EntryJob,
+  { source, text, logs = [], photos = [] }: EntryJob,
   prepared: string,
   steps: EntrySteps,
   around: EntrySurroundings,
 ): EntryRecord {
-  const { record, sheet, pages } = prepareEntry(source, text, steps, { ...around, logs });
+  const { record, sheet, pages } = prepareEntry(source, text, steps, { ...around, logs, photos });
   if (sheet !== null && pages !== null) {
     writeSheet(prepared, record.slug, pages.bytes);
     writeDeviceFiles(prepared, sheet, pages);
@@ -71,6 +75,7 @@ export interface WorkerStart {
   readonly prepared: string;
   readonly facts: readonly PartFacts[];
   readonly derating: SiteDerating;
+  readonly bench: Bench;
   /** Whether what only the pages need is made too. */
   readonly forPages: boolean;
 }

@@ -20,7 +20,10 @@ process.once('message', (order: ApartOrder) => {
   prepare({
     ...order,
     onProgress: (done, total) => {
-      void say({ says: 'progress', done, total });
+      void say({ says: 'progress', of: 'entries', done, total });
+    },
+    onPhoto: (done, total) => {
+      void say({ says: 'progress', of: 'photos', done, total });
     },
   })
     .then((prepared) => say({ says: 'done', preparation: preparationOf(prepared) }))

@@ -5,6 +5,7 @@ import type { Diagnostic } from '../diagnostics/finding.ts';
 import { hasErrors } from '../diagnostics/has-errors.ts';
 import { sortedDiagnostics } from '../diagnostics/sorted-diagnostics.ts';
 import { factsByNumber, factsKey, type PartFacts, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
+import type { Bench } from '../entry/bench.ts';
 import type { SiteDerating } from '../standards/derating/policy.ts';
 import { acrossFindings } from './across-findings.ts';
 import { checkCorpus } from './check-corpus.ts';
@@ -22,6 +23,7 @@ import { prepareMany, type EntryJob, type WorkerStart } from './prepare-many.ts'
 import type { Manifest, SheetSummary } from '../corpus/prepared.ts';
 import { hashBeside } from './read-beside.ts';
 import { lostAddresses } from './published-addresses.ts';
+import { readBench } from './read-bench.ts';
 import { readPolicies } from './read-policies.ts';
 import { readSettings } from './read-settings.ts';
 import { readText } from './read-text.ts';
@@ -30,6 +32,9 @@ import { readRecords, writeRecords, type CachedRecord } from './record-cache.ts'
 import { scanContent, type EntryFile } from './scan-content.ts';
 import { dropSheets, hasSheet } from './sheet-file.ts';
 import { byText } from './text-order.ts';
+import { dropPhotos, hasPhoto } from './photos/photo-store.ts';
+import { writePhotoList } from './photos/photo-list.ts';
+import { photosOfEntries } from './photos/photos-of-entries.ts';
 import { writeIfChanged } from './write-if-changed.ts';
 
 /** What `prepare` is asked for. */
@@ -43,6 +48,8 @@ export interface PrepareOptions {
   /** `check` and `build` leave drafts and broken entries out of the manifest; `dev` shows both. */
   readonly mode: 'check' | 'build' | 'dev';
   readonly onProgress?: (done: number, total: number) => void;
+  /** Called for each photo that was looked at or made. */
+  readonly onPhoto?: (done: number, total: number) => void;
   /** Steps to use in place of our own, for tests; nothing is then taken from the cache. */
   readonly steps?: EntrySteps;
 }
@@ -70,7 +77,8 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
   const { settings, findings: ofSettings } = readSettings(content, policies);
   const derating: SiteDerating = { chosen: settings.derating, own: policies };
   const { facts, findings: ofFacts } = readPartFacts(content);
-  const { records, unread, parsed } = await readEntries(listing.entries, { facts, derating }, options);
+  const { bench, findings: ofBench } = readBench(content);
+  const { records, unread, parsed } = await readEntries(listing.entries, { facts, derating, bench }, options);
   const across = checkCorpus(content, records, KNOWN_PAGES, options.mode === 'dev' ? 'shown' : 'hidden');
   const lost = lostAddresses(content, listing.entries, records);
   const pool = options.mode === 'dev' ? records : records.filter((record) => record.status !== 'draft');
@@ -80,6 +88,7 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
     ...ofSettings,
     ...ofPolicies,
     ...ofFacts,
+    ...ofBench,
     ...unusedFacts(facts, records),
     ...unread,
     ...across,
@@ -91,30 +100,34 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
     ...beside.map(({ diagnostic }) => diagnostic),
     ...records.flatMap((record) => record.diagnostics),
   ]);
-  const manifest = manifestOf({ site: settings, facts, beside }, records, listing.entries, diagnostics, options.mode);
-  if (options.mode !== 'check') writeForPages(options.prepared, records, manifest);
+  const manifest = manifestOf({ site: settings, facts, bench, beside }, records, listing.entries, diagnostics, options.mode);
+  if (options.mode !== 'check') writeForPages(options, records, manifest);
   const drafts = records.filter((record) => record.status === 'draft').length;
   return { diagnostics, manifest, counts: { entries: listing.entries.length, drafts, parsed } };
 }
 
 /** What the site reads over all entries. */
-function writeForPages(prepared: string, records: readonly EntryRecord[], manifest: Manifest): void {
+function writeForPages({ prepared, cache }: PrepareOptions, records: readonly EntryRecord[], manifest: Manifest): void {
+  const listed = new Set(manifest.sheets.map(({ slug }) => slug));
   writeIfChanged(join(prepared, 'manifest.json'), JSON.stringify(manifest));
   writeIfChanged(join(prepared, 'methods.json'), JSON.stringify(methodUses(records, manifest.sheets)));
   writeIfChanged(join(prepared, 'across.json'), JSON.stringify(acrossOf(records, manifest)));
   writeSiteData(prepared, manifest);
   dropSheets(prepared, new Set(records.map((record) => record.slug)));
+  const shown = records.filter(({ slug }) => listed.has(slug)).flatMap(({ photos }) => photos);
+  writePhotoList(prepared, cache, shown);
+  dropPhotos(cache, new Set(records.flatMap(({ photos }) => photos.map(({ published }) => published.digest))));
 }
 
 async function readEntries(
   entries: readonly EntryFile[],
-  { facts, derating }: Pick<WorkerStart, 'facts' | 'derating'>,
+  { facts, derating, bench }: Pick<WorkerStart, 'facts' | 'derating' | 'bench'>,
   options: PrepareOptions,
 ): Promise<{ readonly records: EntryRecord[]; readonly unread: FileFinding[]; readonly parsed: number }> {
   const version = codeVersion();
   const known = options.steps === undefined ? readRecords(options.cache, version) : new Map<string, CachedRecord>();
   const byNumber = factsByNumber(facts);
-  const judgedBy = deratingKey(derating);
+  const judgedBy = `${deratingKey(derating)}${benchKey(bench)}`;
   const forPages = options.mode !== 'check';
   const unread: FileFinding[] = [];
   const kept: CachedRecord[] = [];
@@ -127,13 +140,17 @@ async function readEntries(
     }
     const cached = known.get(source.file);
     const key = `${read.hash}${judgedBy}`;
-    if (cached?.key === key && stillHolds(cached.record, source, byNumber, forPages ? options.prepared : null)) kept.push(cached);
+    if (cached?.key === key && stillHolds(cached.record, source, byNumber, forPages ? options : null)) kept.push(cached);
     else jobs.push({ source, text: read.text, key });
   }
   const logs = await logsOfEntries(jobs, options.steps === undefined ? { cache: options.cache, version } : null);
-  const withLogs = jobs.map((job) => ({ ...job, logs: logs.get(job.source.file) ?? [] }));
-  const fresh = await prepareMany(withLogs, { prepared: options.prepared, facts, derating, forPages }, options.steps ?? null, (done) =>
-    options.onProgress?.(done, jobs.length),
+  const photos = await photosOfEntries(jobs, { cache: options.cache, encode: forPages, onDone: options.onPhoto ?? (() => undefined) });
+  const withBeside = jobs.map((job) => ({ ...job, logs: logs.get(job.source.file) ?? [], photos: photos.get(job.source.file) ?? [] }));
+  const fresh = await prepareMany(
+    withBeside,
+    { prepared: options.prepared, facts, derating, bench, forPages },
+    options.steps ?? null,
+    (done) => options.onProgress?.(done, jobs.length),
   );
   const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) =>
     byText(one.record.file, other.record.file),
@@ -148,21 +165,28 @@ function deratingKey(derating: SiteDerating): string {
   return `-${createHash('sha256').update(JSON.stringify(derating)).digest('hex').slice(0, 16)}`;
 }
 
+/** The bench as part of a key: the interval of every reading depends on it. Empty where there is none. */
+function benchKey(bench: Bench): string {
+  if (bench.instruments.length === 0) return '';
+  return `-${createHash('sha256').update(JSON.stringify(bench.instruments)).digest('hex').slice(0, 16)}`;
+}
+
 /** Whether a record is that of the entry as it is now; with what the pages need of it in `prepared`, where they are asked for. */
-function stillHolds(record: EntryRecord, source: EntryFile, facts: PartFactsByNumber, prepared: string | null): boolean {
+function stillHolds(record: EntryRecord, source: EntryFile, facts: PartFactsByNumber, folders: PrepareOptions | null): boolean {
   const numbers = record.stated.parts.map((part) => part.number);
   return (
     factsKey(numbers, facts) === record.factsKey &&
-    (prepared === null || hasPageWork(record, prepared)) &&
+    (folders === null || hasPageWork(record, folders)) &&
     record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name) === hash)
   );
 }
 
-function hasPageWork(record: EntryRecord, prepared: string): boolean {
+function hasPageWork(record: EntryRecord, { prepared, cache }: PrepareOptions): boolean {
   return (
     record.forPages &&
     hasSheet(prepared, record.slug, record.sheetBytes) &&
-    (record.sheetBytes === null || hasDeviceFiles(prepared, record.slug))
+    (record.sheetBytes === null || hasDeviceFiles(prepared, record.slug)) &&
+    record.photos.every(({ published }) => hasPhoto(cache, published))
   );
 }
 
@@ -186,7 +210,12 @@ function unusedFacts(facts: readonly PartFacts[], records: readonly EntryRecord[
 }
 
 function manifestOf(
-  { site, facts, beside }: { readonly site: Manifest['site']; readonly facts: readonly PartFacts[]; readonly beside: BesideFindings },
+  {
+    site,
+    facts,
+    bench,
+    beside,
+  }: { readonly site: Manifest['site']; readonly facts: readonly PartFacts[]; readonly bench: Bench; readonly beside: BesideFindings },
   records: readonly EntryRecord[],
   entries: readonly EntryFile[],
   diagnostics: readonly Diagnostic[],
@@ -211,6 +240,6 @@ function manifestOf(
       .map(([slug, group]) => [slug, group.map(({ diagnostic }) => diagnostic)]),
   );
   const partFacts = facts.filter(({ number, alsoWritten }) => [number, ...alsoWritten].some((spelling) => named.has(spelling)));
-  const body = { site, sheets: newestFirst, broken, findingsAcross, partFacts };
+  const body = { site, sheets: newestFirst, broken, findingsAcross, partFacts, bench };
   return { ...body, digest: createHash('sha256').update(JSON.stringify(body)).digest('hex').slice(0, 32) };
 }

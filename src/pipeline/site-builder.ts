@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { copyOpenData, type PublishedSheets } from './device-files.ts';
+import { copyPhotos } from './photos/photo-list.ts';
 import { PROJECT_ROOT } from './project-root.ts';
 import { copySharingImages, drawSharingImages } from './sharing-images.ts';
 import { writeSiteMap } from './site-map.ts';
@@ -56,6 +57,7 @@ export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
   const [drawn] = await Promise.all([images, pagesByAstro(request)]);
   copyOpenData(request.prepared, request.folder, request.sheets);
   copySharingImages(drawn, request.folder);
+  copyPhotos(request.prepared, request.folder);
   writeSiteMap(request.folder, request.base, request.address);
 }
 

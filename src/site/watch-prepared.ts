@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { extname, join } from 'node:path';
 import type { AstroIntegration } from 'astro';
+import { readPhotoList } from '../pipeline/photos/photo-list.ts';
 import { openDataPath } from '../pipeline/open-data-path.ts';
 
 /**
@@ -26,7 +27,7 @@ export function watchPrepared(prepared: string | undefined): AstroIntegration {
             next();
             return;
           }
-          response.setHeader('content-type', file.endsWith('.csv') ? 'text/csv; charset=utf-8' : 'application/json');
+          response.setHeader('content-type', TYPES[extname(file)] ?? 'application/json');
           response.end(readFileSync(file));
         });
         server.watcher.add(manifest);
@@ -37,10 +38,13 @@ export function watchPrepared(prepared: string | undefined): AstroIntegration {
   };
 }
 
+const TYPES: Readonly<Record<string, string>> = { '.csv': 'text/csv; charset=utf-8', '.webp': 'image/webp', '.jpg': 'image/jpeg' };
+
 /** The data file that an address asks for: a finished site holds these as files, while writing they lie in the prepared folder. */
 function openDataFile(prepared: string, url: string, base: string): string | null {
   const path = new URL(url, 'http://site.invalid').pathname;
   const inside = path.startsWith(base) ? path.slice(base.length) : path.slice(1);
+  if (inside.startsWith('photos/')) return readPhotoList(prepared).pictures.find(({ address }) => address === `/${inside}`)?.file ?? null;
   if (!/^(?:data\/[a-z.]+|teardowns\/[a-z0-9-]+\/(?:data\.json|parts\.csv)|(?:compare|planner)\/sheets\/[a-z0-9-]+\.json)$/.test(inside))
     return null;
   const file = openDataPath(prepared, inside);
