@@ -52,6 +52,7 @@ import { safeAsVerdict } from './safe-as-verdict.ts';
 import { sameSetTwice } from './same-set-twice.ts';
 import { screwdriverDischarge } from './screwdriver-discharge.ts';
 import { shareBetweenSteps } from './share-between-steps.ts';
+import { rippleBandwidth } from './ripple-bandwidth.ts';
 import { cableEndVoltage } from './cable-end-voltage.ts';
 import { currentWithoutCable } from './current-without-cable.ts';
 import { usbPdWithoutList } from './usb-pd-without-list.ts';
@@ -108,6 +109,7 @@ const ON_ENTRIES: readonly Check[] = [
   offerFlags,
   plainOutputs,
   cableEndVoltage,
+  rippleBandwidth,
   currentWithoutCable,
   usbPdWithoutList,
   dataLineProtocol,

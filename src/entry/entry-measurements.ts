@@ -49,6 +49,7 @@ export type MeasuredSubject =
   | 'stress'
   | 'frequency'
   | 'regulation'
+  | 'droop'
   | 'sustained power'
   | 'delivered energy'
   | 'recharge energy'

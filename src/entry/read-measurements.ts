@@ -20,8 +20,11 @@ const SUBJECTS: Readonly<Record<MeasuredSubject, { readonly dimensions: readonly
   stress: { dimensions: ['voltage', 'current'], key: 'place' },
   frequency: { dimensions: ['frequency'], key: 'place' },
   regulation: { dimensions: ['voltage'], key: 'output' },
+  droop: { dimensions: ['voltage'], key: 'output' },
   'sustained power': { dimensions: ['power'], key: 'after' },
   'delivered energy': { dimensions: ['energy', 'charge'], key: 'output' },
+  'recharge energy': { dimensions: ['energy'], key: 'line' },
+  'recharge time': { dimensions: ['time'], key: 'line' },
 };
 
 const CONDITIONS = ['port', 'line', 'output', 'at', 'load', 'ambient', 'after', 'emissivity', 'bandwidth'] as const;

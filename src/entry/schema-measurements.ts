@@ -72,8 +72,13 @@ export const MEASUREMENTS_SCHEMA = z
     stress: FIGURES.optional().describe('Highest voltage or current seen at a part, by reference. Example: { Q1: 344 V }'),
     frequency: FIGURES.optional().describe('Switching frequency, by stage. Example: { main: 118 kHz }'),
     regulation: FIGURES.optional().describe('Output voltage under load, by set voltage.'),
+    droop: FIGURES.optional().describe('Lowest output voltage while something is plugged in, by set voltage. Example: { 5 V: 4.81 V }'),
     'sustained power': FIGURES.optional().describe('Output power that was held, by time. Example: { 0 min: 100 W, 12 min: 65 W }'),
     'delivered energy': FIGURES.optional().describe('Energy that a power bank gave, by output voltage. Example: { 5 V: 27.5 Wh }'),
+    'recharge energy': FIGURES.optional().describe(
+      'Energy that a power bank took from empty to full, by input voltage. Example: { 9 V: 43 Wh }',
+    ),
+    'recharge time': FIGURES.optional().describe('Time that it took from empty to full, by input voltage. Example: { 9 V: 105 min }'),
     note: note(),
   })
   .describe('What was measured on the bench.');

@@ -46,7 +46,9 @@ export function benchInText(text: string): { readonly bench: Bench; readonly fau
     sayAt(0, 'bench.yaml must hold "instruments:" and "methods:"');
     return { bench: NO_BENCH, faults };
   }
-  const say: Say = (path, message, at = 'value') => sayAt(offsetOf(document, path, at), message);
+  const say: Say = (path, message, at = 'value') => {
+    sayAt(offsetOf(document, path, at), message);
+  };
   const data: unknown = document.toJS({ maxAliasCount: 20 });
   const checked = BENCH_SCHEMA.safeParse(data);
   const faulty = checked.success ? [] : checked.error.issues;

@@ -2,7 +2,7 @@ import type { Accuracy, Bench, Instrument } from '../entry/bench.ts';
 import type { SheetSummary } from '../corpus/prepared.ts';
 import { escapeText } from '../figures/markup.ts';
 import { counted } from './words.ts';
-import { ZONE_END, zoneStart, zoneTitle, type ZoneFrame } from './zone.ts';
+import { sideZone, ZONE_END, zoneList, zoneStart, type ZoneFrame } from './zone.ts';
 
 /** What the page needs of each sheet. */
 export type SheetOnBench = Pick<SheetSummary, 'slug' | 'maker' | 'name' | 'instruments'>;
@@ -18,16 +18,18 @@ export function benchZones({ instruments, methods }: Bench, sheets: readonly She
     `${zoneStart(HEAD)}<h1>The bench</h1><p class="lead under">${counted(instruments.length, 'instrument')}. Every value that was read on one of them carries its ` +
     'accuracy: as an interval, and into everything that is computed from it. Where a limit lies inside the interval the verdict is “undecided”.</p>' +
     '<p class="note"><a href="/methods/instrument-uncertainty/">How an accuracy becomes an interval</a></p>' +
-    `<nav id="zones" class="zones" aria-label="Zones of this sheet"><ul>${zones.map(({ letter, label }) => `<li><a href="#${letter}"><b>${letter}</b> ${escapeText(label)}</a></li>`).join('')}</ul></nav>${ZONE_END}` +
-    `${zoneStart(INSTRUMENTS)}${beside(zoneTitle(INSTRUMENTS), 'What each is good for, by its maker’s statement. The day is that of the last calibration.', instrumentTable(instruments, sheets))}${ZONE_END}` +
-    (methods.length === 0
-      ? ''
-      : `${zoneStart(METHODS)}${beside(zoneTitle(METHODS), 'In the author’s words.', `<dl class="says">${methods.map(({ name, how }) => `<dt>${escapeText(name)}</dt><dd>${escapeText(how)}</dd>`).join('')}</dl>`)}${ZONE_END}`)
+    `${zoneList(zones)}${ZONE_END}` +
+    sideZone(
+      INSTRUMENTS,
+      '<p>What each is good for, by its maker’s statement. The day is that of the last calibration.</p>',
+      instrumentTable(instruments, sheets),
+    ) +
+    (methods.length === 0 ? '' : sideZone(METHODS, '<p>In the author’s words.</p>', methodList(methods)))
   );
 }
 
-function beside(title: string, words: string, matter: string): string {
-  return `<div class="zg"><div class="c12">${title}<p>${escapeText(words)}</p></div><div class="c38">${matter}</div></div>`;
+function methodList(methods: Bench['methods']): string {
+  return `<dl class="says">${methods.map(({ name, how }) => `<dt>${escapeText(name)}</dt><dd>${escapeText(how)}</dd>`).join('')}</dl>`;
 }
 
 function instrumentTable(instruments: readonly Instrument[], sheets: readonly SheetOnBench[]): string {

@@ -4,6 +4,7 @@ import { efficiencyMeans } from './efficiency-means.ts';
 import { efficiency } from './efficiency.ts';
 import { noLoad } from './no-load.ts';
 import { heat } from './heat.ts';
+import { powerBank } from './power-bank.ts';
 import { sustainedPower } from './sustained-power.ts';
 import { heatLoss } from './heat-loss.ts';
 import { input } from './input.ts';
@@ -24,6 +25,7 @@ import { powerPathTable } from './power-path.ts';
 import { size } from './size.ts';
 import { storedEnergy } from './stored-energy.ts';
 import { stress } from './stress.ts';
+import { voltageQuality } from './voltage-quality.ts';
 import type { TableDeclaration } from './table-declaration.ts';
 
 /** Every derived table, in the order in which a page shows those that the author has not placed. */
@@ -45,10 +47,12 @@ export const TABLES: readonly TableDeclaration[] = [
   heat,
   heatLoss,
   sustainedPower,
+  powerBank,
   efficiencyMeans,
   efficiencyLimits,
   noLoad,
   efficiency,
+  voltageQuality,
   logs,
   logSteps,
   parts,

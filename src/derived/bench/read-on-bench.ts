@@ -1,10 +1,10 @@
-import type { DataPath } from '../../diagnostics/finding.ts';
 import { didYouMean } from '../../entry/nearest-word.ts';
 import type { Accuracy, Bench, Instrument } from '../../entry/bench.ts';
 import type { EfficiencyPoint, Entry, Fact, MeasuredPoint } from '../../entry/entry.ts';
 import { instrumentUncertainty } from '../../formulas/measurement/instrument-uncertainty.ts';
-import type { Dimension } from '../../units/dimension.ts';
 import type { Quantity } from '../../units/quantity.ts';
+
+type DataPath = Fact['path'];
 
 /** A name of an instrument that neither the bench nor the entry explains. */
 export interface UnknownInstrument {
@@ -93,7 +93,7 @@ function factOn<F extends Fact | null>(fact: F, instruments: readonly Instrument
 }
 
 /** Greatest distance of the true value from a reading, in the SI unit of the quantity. */
-export function uncertaintyOf({ nominal, resolution }: Quantity<Dimension>, accuracy: Accuracy): number {
+export function uncertaintyOf({ nominal, resolution }: Quantity, accuracy: Accuracy): number {
   const { ofReading, ofRange, range, counts, fixed } = accuracy;
   const lastPlace = accuracy.resolution ?? resolution;
   return fixed + instrumentUncertainty.compute({ reading: nominal, ofReading, range: range ?? 0, ofRange, counts, resolution: lastPlace });
