@@ -50,5 +50,5 @@ export function photoIndications(lengths: readonly PhotoLength[]): string {
     const interval = isMissing(length) ? '' : ` (${intervalWords(length.low, length.high)})`;
     return `<li><b>${escapeText(place ?? '')}</b>, ${escapeText(name)}: <span class="q">${escapeText(shownLength(length))}</span>${interval}, <a href="#photo-${photo}">photo ${photo}</a></li>`;
   });
-  return `<div class="note under"><p>From a photo: an indication only, never decides.</p><ul>${items.join('')}</ul></div>`;
+  return `<div class="ph-indicated"><p>From a photo: an indication only, never decides.</p><ul>${items.join('')}</ul></div>`;
 }

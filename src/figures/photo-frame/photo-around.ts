@@ -50,7 +50,7 @@ function circleLink({ index, dot, circle }: PlacedCallout, items: readonly Callo
   if (item === undefined) return '';
   return (
     `<circle class="ph-dot" cx="${px(dot.x)}" cy="${px(dot.y)}" r="5"/>` +
-    `<a class="ph-item" href="#${item.rowAnchor}" data-item="${item.number}" aria-label="${item.number}, ${escapeText(item.title)}"><title>${escapeText(item.title)}</title>` +
+    `<a class="ph-item" href="#${item.rowAnchor}" data-item="${item.number}" aria-label="${item.number}, ${escapeText(item.title)}">` +
     `<circle cx="${px(circle.x)}" cy="${px(circle.y)}" r="${CIRCLE_RADIUS}"/><text x="${px(circle.x)}" y="${px(circle.y + 6)}">${item.number}</text></a>`
   );
 }
