@@ -53,7 +53,7 @@ function usesOf(id: string, sheets: readonly SheetOnBench[]): string {
   const uses = sheets.flatMap(({ slug, maker, name, instruments = [] }) =>
     instruments
       .filter(([used]) => used === id)
-      .map(([, count]) => `<li><a href="/teardowns/${slug}/">${escapeText(`${maker} ${name}`)}</a> ${counted(count, 'value')}</li>`),
+      .map(([, count]) => `<li><a href="/teardowns/${slug}/">${escapeText(`${maker} ${name}`)}</a>, ${counted(count, 'value')}</li>`),
   );
   return uses.length === 0 ? '<span class="faded">– no sheet yet</span>' : `<ul class="plain">${uses.join('')}</ul>`;
 }

@@ -56,10 +56,10 @@ function rowOf(row: VoltageRow, index: number): Row {
       value(set),
       isRipple ? { kind: 'none' } : value(lowest),
       value(highest, isRipple ? 'mV' : undefined),
-      band === null ? { kind: 'none' } : value(band.low),
-      band === null ? { kind: 'none' } : value(band.high),
+      band === null ? { kind: 'none' } : edge(band.low),
+      band === null ? { kind: 'none' } : edge(band.high),
       verdictCell(row),
-      words([place, offer].filter((each) => each !== null).join(', '), 'place not said'),
+      isRipple && place === null ? { kind: 'none' } : words([place, offer].filter((each) => each !== null).join(', '), 'place not said'),
       conditions === null && unsaid === null ? { kind: 'none' } : words(conditions, unsaid ?? undefined),
     ],
   };
@@ -74,6 +74,12 @@ function verdictCell({ verdict }: VoltageRow): Cell {
 function value(known: Known, unit?: string): Cell {
   if (isMissing(known)) return { kind: 'missing', reason: known.reason };
   return { kind: 'value', value: known, ...(unit === undefined ? {} : { unit }) };
+}
+
+/** An edge of the band is exact: 19.00 V. */
+function edge(known: Known): Cell {
+  const cell = value(known);
+  return cell.kind === 'value' ? { ...cell, decimals: 2 } : cell;
 }
 
 function notesOf(rows: readonly VoltageRow[]): readonly string[] {
