@@ -15,9 +15,9 @@ export const mixedLife = defineFormula({
     second: { tex: 'L_{2}', dimension: 'time', meaning: 'life at the second temperature', unit: 'h' },
   },
   compute({ share, first, second }) {
-    return 1 / (share / first + (1 - share) / second);
+    return share >= 0 && share <= 1 ? 1 / (share / first + (1 - share) / second) : Number.NaN;
   },
-  validity: ['Rates of ageing add.'],
+  validity: ['Rates of ageing add.', 'A share between 0 and 100 %.'],
   source: cite(PUBLICATIONS.coselLife, '2, example, its mixing of lives'),
   examples: [
     {
