@@ -4,6 +4,7 @@ import { efficiencyZone } from '../src/render/efficiency-zone.ts';
 import { offersView } from '../src/render/offers.ts';
 import { outlineView } from '../src/render/outline.ts';
 import { shareMatrixView } from '../src/render/port-shares.ts';
+import { photosZone } from '../src/render/photos-zone.ts';
 import { powerPathZone } from '../src/render/power-path.ts';
 import { sheetScatter } from '../src/render/sheet-scatter.ts';
 import { stressView } from '../src/render/stress.ts';
@@ -30,6 +31,7 @@ const FIGURES: Readonly<Record<string, (sheet: PreparedSheet) => unknown>> = {
   'efficiency, with its tables': efficiencyZone,
   stress: ({ derived }) => stressView(derived),
   'scatter of 1000 devices': () => sheetScatter('d-0', devices),
+  'photos, all of a sheet': photosZone,
   'a whole sheet': drawSheet,
 };
 

@@ -39,7 +39,7 @@ export function hasCallouts(entry: Entry): boolean {
 }
 
 /** Where one part is to be seen. */
-export interface PartSighting {
+interface PartSighting {
   readonly anchor: string;
   /** "photo 3, B4". */
   readonly words: string;

@@ -10,7 +10,7 @@ export const SIDES: readonly Side[] = ['left', 'right', 'top', 'bottom'];
 export const CIRCLES_APART = 41;
 
 /** How near a leader may come to the middle of a zone letter: half a letter, half a line, the halo and a hair. */
-export const LETTER_CLEAR = 10;
+const LETTER_CLEAR = 10;
 
 export function isUpright(side: Side): boolean {
   return side === 'top' || side === 'bottom';
