@@ -4,8 +4,8 @@ import { atKey, findingOf } from './finding-of.ts';
 
 const RULE: Rule = {
   id: 'photo-description',
-  title: 'A photo’s text alternative does not describe it',
-  severity: 'warning',
+  title: 'A photo’s text alternative is missing or does not describe it',
+  severity: 'error',
   why: 'Readers who do not see the photo get its text alternative; a file name or “photo” tells them nothing.',
   advice: 'Say what it shows: board from the primary side, bulk capacitor at the left.',
   source: {
@@ -24,7 +24,9 @@ function check({ entry }: CheckInput): Finding[] {
     const empty = words === '';
     const nameless = /^(?:photo|image|picture|img|dsc)?[\s_-]*\d*\.?(?:jpe?g|png|webp|heic)?$/i.test(words) || words === photo.file;
     if (!empty && !nameless) return [];
+    // A draft may wait for its words; a published page without them shuts readers out.
+    const severity = empty && entry.status === 'published' ? 'error' : 'warning';
     const message = empty ? `${photo.file} has no text alternative.` : `“${words}” does not say what ${photo.file} shows.`;
-    return [findingOf(RULE, atKey(...photo.path), { message, subject: photo.file })];
+    return [findingOf(RULE, atKey(...photo.path), { message, severity, subject: photo.file })];
   });
 }

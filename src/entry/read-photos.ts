@@ -15,7 +15,7 @@ const ZONES_DOWN = 'ABCD';
 export function readPhotos(context: ReadingContext, source: EntrySource['photos'], references: readonly string[]): readonly Photo[] {
   return listed<PhotoFields>(context, source, ['photos']).map(({ item, path }) => ({
     file: item.file,
-    alt: item.alt,
+    alt: item.alt ?? '',
     title: item.title ?? null,
     credit: item.credit ?? null,
     callouts: Object.entries(item.callouts ?? {}).flatMap(([part, place]) =>

@@ -4,7 +4,7 @@ import { evidenceWord, note, reading, words } from './schema-text.ts';
 const PHOTO_SCHEMA = z
   .strictObject({
     file: words('Name of the file beside the entry.', 'board-top.jpg'),
-    alt: words('What can be seen, for those who do not see it.'),
+    alt: z.string().optional().describe('What can be seen, for those who do not see it. A published entry needs it.'),
     title: words('Line under the picture.').optional(),
     credit: words('Who took it, where it was not you.').optional(),
     callouts: z
