@@ -106,3 +106,4 @@ async function main(): Promise<void> {
 await main();
 console.log();
 spawnSync(NODE, [join(HERE, 'logs.ts')], { stdio: 'inherit' });
+spawnSync(NODE, [join(HERE, 'photos.ts')], { stdio: 'inherit' });

@@ -22,8 +22,13 @@ async function drawnPhoto(path: string, seed: number): Promise<void> {
   });
   const board = `<svg xmlns="http://www.w3.org/2000/svg" width="${String(WIDTH)}" height="${String(HEIGHT)}"><rect width="100%" height="100%" fill="#25523a"/>${parts.join('')}</svg>`;
   const noise = { type: 'gaussian', mean: 128, sigma: 12 } as const;
-  const grain = await sharp({ create: { width: WIDTH, height: HEIGHT, channels: 3, background: '#000', noise } }).png({ compressionLevel: 1 }).toBuffer(); // prettier-ignore
-  await sharp(Buffer.from(board)).composite([{ input: grain, blend: 'soft-light' }]).jpeg({ quality: 90 }).toFile(path); // prettier-ignore
+  const grain = await sharp({ create: { width: WIDTH, height: HEIGHT, channels: 3, background: '#000', noise } })
+    .png({ compressionLevel: 1 })
+    .toBuffer();
+  await sharp(Buffer.from(board))
+    .composite([{ input: grain, blend: 'soft-light' }])
+    .jpeg({ quality: 90 })
+    .toFile(path);
 }
 
 /** What anybody would write first: each output from the original, as many originals at a time as there are cores. */
@@ -33,8 +38,14 @@ async function bareLoop(files: readonly string[], into: string): Promise<void> {
     for (let at = next++; at < files.length; at = next++) {
       const file = files[at] ?? '';
       const sized = (width: number): Sharp => sharp(file).autoOrient().resize({ width, withoutEnlargement: true });
-      for (const width of WEBP_WIDTHS) await sized(width).webp({ quality: 78, effort: 3 }).toFile(join(into, `${String(at)}-${String(width)}.webp`)); // prettier-ignore
-      for (const width of JPEG_WIDTHS) await sized(width).jpeg({ quality: 80, progressive: true }).toFile(join(into, `${String(at)}-${String(width)}.jpg`)); // prettier-ignore
+      for (const width of WEBP_WIDTHS)
+        await sized(width)
+          .webp({ quality: 78, effort: 3 })
+          .toFile(join(into, `${String(at)}-${String(width)}.webp`));
+      for (const width of JPEG_WIDTHS)
+        await sized(width)
+          .jpeg({ quality: 80, progressive: true })
+          .toFile(join(into, `${String(at)}-${String(width)}.jpg`));
     }
   };
   await Promise.all(Array.from({ length: availableParallelism() }, work));
@@ -60,7 +71,12 @@ export async function benchPhotos(work: string, count = 100): Promise<void> {
   const step = { cache: join(work, 'cache'), encode: true, onDone: () => undefined };
   sharp.cache(false);
   sharp.concurrency(1);
-  const bare = await seconds(() => bareLoop(names.map((name) => join(folder, name)), join(work, 'bare'))); // prettier-ignore
+  const bare = await seconds(() =>
+    bareLoop(
+      names.map((name) => join(folder, name)),
+      join(work, 'bare'),
+    ),
+  );
   const cold = await seconds(() => photosOfEntries(jobs, step));
   const warm = await seconds(() => photosOfEntries(jobs, step));
   const megabytes = names.reduce((sum, name) => sum + statSync(join(folder, name)).size, 0) / 1e6;
