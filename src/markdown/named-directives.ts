@@ -13,7 +13,8 @@ export interface NamesInReach {
   readonly parts: ReadonlyMap<string, string>;
   /** Port names with their anchor on the page. */
   readonly ports: ReadonlyMap<string, string>;
-  readonly photoCount: number;
+  /** Files of the photos in their order. */
+  readonly photos: readonly string[];
   /** Titles of the formulas by id. */
   readonly methods: ReadonlyMap<string, string>;
   /** Tables that the entry has data for, by id. */
@@ -72,11 +73,11 @@ function namePhoto(named: string, names: NamesInReach): Resolution {
   if (match === null)
     return { ok: false, rule: 'prose-unknown-name', message: `":photo[${named}]" is not a photo number with a zone, as in :photo[3 B4]` };
   const number = Number(match[1]);
-  if (number < 1 || number > names.photoCount) {
+  if (number < 1 || number > names.photos.length) {
     return {
       ok: false,
       rule: 'prose-unknown-name',
-      message: `There is no photo ${String(number)}: the entry lists ${String(names.photoCount)}`,
+      message: `There is no photo ${String(number)}: the entry lists ${String(names.photos.length)}`,
     };
   }
   const zone = match[2];

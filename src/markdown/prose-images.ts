@@ -1,4 +1,4 @@
-import type { Definition, Image, ImageReference, Root, RootContent } from 'mdast';
+import type { Definition, Image, ImageReference, Link, Root, RootContent } from 'mdast';
 import type { Finding } from '../diagnostics/finding.ts';
 import { proseFinding, stretchOf, type Stretch } from './prose-finding.ts';
 import { walk } from './walk.ts';
@@ -10,12 +10,15 @@ export interface ProseImage {
 }
 
 /**
- * Takes the pictures out of the text: an untouched original is never published. Says what is wrong with each and returns
- * the local ones, so that their files can be looked for.
+ * Takes the pictures out of the text: an untouched original is never published. One of the entry's photos becomes a link to where it stands
+ * framed; of every other it is said what is wrong, and the local ones are returned, so that their files can be looked for.
+ *
+ * @param photos files of the photos in their order; null where the entry could not be read, and none is then said to be missing
  */
 export function takeImages(
   tree: Root,
   startOffset: number,
+  photos: readonly string[] | null,
 ): { readonly images: readonly ProseImage[]; readonly findings: readonly Finding[] } {
   const definitions = new Map<string, Definition>();
   walk<RootContent>(tree, (node) => {
@@ -26,13 +29,23 @@ export function takeImages(
   const findings: Finding[] = [];
   walk<RootContent>(tree, (node, index, parent) => {
     if (node.type !== 'image' && node.type !== 'imageReference') return undefined;
-    parent.children.splice(index, 1);
     const address = node.type === 'image' ? node.url : (definitions.get(node.identifier)?.url ?? '');
+    const photo = isLocal(address) ? (photos ?? []).indexOf(plainPath(address)) : -1;
+    if (photo !== -1) {
+      parent.children.splice(index, 1, linkToPhoto(photo + 1, node.alt ?? ''));
+      return index + 1;
+    }
+    parent.children.splice(index, 1);
     findings.push(...remarksOn(node, address, startOffset));
     if (isLocal(address)) images.push({ path: plainPath(address), stretch: stretchOf(node) });
     return index;
   });
   return { images, findings };
+}
+
+function linkToPhoto(number: number, alt: string): Link {
+  const words = alt.trim() === '' ? '' : `, ${alt.trim()}`;
+  return { type: 'link', url: `#photo-${String(number)}`, children: [{ type: 'text', value: `photo ${String(number)}${words}` }] };
 }
 
 function remarksOn(node: Image | ImageReference, address: string, startOffset: number): Finding[] {
@@ -41,7 +54,14 @@ function remarksOn(node: Image | ImageReference, address: string, startOffset: n
   if ((node.alt ?? '').trim() === '')
     findings.push(proseFinding('prose-image-alt', stretch, startOffset, `The picture ${address} has no alternative text`));
   if (isLocal(address))
-    findings.push(proseFinding('prose-image-later', stretch, startOffset, `The picture ${address} is left out of the page`));
+    findings.push(
+      proseFinding(
+        'prose-image-unlisted',
+        stretch,
+        startOffset,
+        `The picture ${address} is not among the photos and is left out of the page`,
+      ),
+    );
   else
     findings.push(
       proseFinding(

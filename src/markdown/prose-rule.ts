@@ -88,11 +88,11 @@ export const PROSE_RULES = [
     source: COMMON_PRACTICE,
   },
   {
-    id: 'prose-image-later',
-    title: 'Pictures in the text are not published yet',
+    id: 'prose-image-unlisted',
+    title: 'A picture in the text is not among the photos',
     severity: 'warning',
-    why: 'An original may carry the position where it was taken; pictures are left out until they can be re-encoded without it.',
-    advice: 'Leave the picture in place; it will appear when pictures are published.',
+    why: 'An original may carry the position where it was taken; only the photos of the entry are made anew without it, framed, and published.',
+    advice: 'List it under photos; the text then leads to it, as :photo[3 B4] does.',
     source: { title: 'CIPA DC-008, Exif 2.32', section: 'GPS attribute information', standing: 'memory' },
   },
   {

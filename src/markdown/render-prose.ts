@@ -67,7 +67,7 @@ function rendered(input: ProseInput): Prose {
   const findings: Finding[] = [...keepTradeNotation(tree, text, startOffset), ...tableRowsTooLong(tree, startOffset)];
   const slots = slotsFor(text);
   const directives = settleDirectives(tree, input, slots);
-  const pictures = takeImages(tree, startOffset);
+  const pictures = takeImages(tree, startOffset, input.names?.photos ?? null);
   findings.push(...directives.findings, ...pictures.findings);
 
   const markup = toMarkup(tree);

@@ -180,7 +180,7 @@ function namesOf(entry: Entry | null, derived: Derived | null, tables: readonly 
     showValue: steps.showValue,
     parts: new Map(entry.parts.flatMap((part) => part.references.map((reference) => [reference, anchorOfPart(reference)] as const))),
     ports: new Map(entry.ports.map((port) => [port.id, anchorOfPort(port.id)])),
-    photoCount: entry.photos.length,
+    photos: entry.photos.map(({ file }) => file),
     methods: steps.methods,
     tables: new Set(tables.map((table) => table.id)),
     allTables: new Set(steps.tables.map((table) => table.id)),

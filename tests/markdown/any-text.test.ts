@@ -85,7 +85,7 @@ function render(text: string): Prose {
     showValue: String,
     parts: new Map([['Q1', 'part-Q1']]),
     ports: new Map<string, string>(),
-    photoCount: 0,
+    photos: [],
     methods: new Map<string, string>(),
     tables: new Set(['ports']),
     allTables: new Set(['ports']),

@@ -18,7 +18,7 @@ const names: NamesInReach = {
   showValue: (value) => `${String(value.nominal / 1e6)} W/cm³`,
   parts: new Map([['U2', 'part-u2']]),
   ports: new Map([['C1', 'port-c1']]),
-  photoCount: 3,
+  photos: ['case.jpg', 'top.jpg', 'board side.jpg'],
   methods: new Map([['peak-of-the-mains', 'Peak of the mains']]),
   tables: new Set(['port-share', 'ports']),
   allTables: new Set(['port-share', 'ports', 'insulation']),
@@ -264,11 +264,17 @@ describe('links', () => {
 });
 
 describe('pictures', () => {
-  test('a local picture is left out of the page with a finding, and listed so that its file can be looked for', () => {
-    const { html, images, findings } = prose('See ![the board](board%20side.jpg) here.');
+  test('one of the photos leads to where it stands framed', () => {
+    const { html, findings } = prose('See ![the board](board%20side.jpg) here.');
+    expect(html).toBe('<p>See <a href="#photo-3">photo 3, the board</a> here.</p>');
+    expect(findings).toEqual([]);
+  });
+
+  test('another local picture is left out of the page with a finding, and listed so that its file can be looked for', () => {
+    const { html, images, findings } = prose('See ![the board](side.jpg) here.');
     expect(html).toBe('<p>See  here.</p>');
-    expect(images.map((image) => image.path)).toEqual(['board side.jpg']);
-    expect(findings).toMatchObject([{ rule: 'prose-image-later', severity: 'warning' }]);
+    expect(images.map((image) => image.path)).toEqual(['side.jpg']);
+    expect(findings).toMatchObject([{ rule: 'prose-image-unlisted', severity: 'warning' }]);
   });
 
   test('a picture without alternative text is an error', () => {
