@@ -10,6 +10,7 @@ import { llcCapacitorOverloadVoltage } from './llc-capacitor-overload-voltage.ts
 import { llcCapacitorPeakVoltage } from './llc-capacitor-peak-voltage.ts';
 import { llcCapacitorRmsVoltage } from './llc-capacitor-rms-voltage.ts';
 import { llcCentreTapRms } from './llc-centre-tap-rms.ts';
+import { llcFrequencyForGain } from './llc-frequency-for-gain.ts';
 import { llcFrequencyRatio } from './llc-frequency-ratio.ts';
 import { llcGain } from './llc-gain.ts';
 import { llcGainIntegrated } from './llc-gain-integrated.ts';
@@ -47,6 +48,7 @@ export const LLC_FORMULAS: readonly Formula[] = [
   llcCapacitorPeakVoltage,
   llcCapacitorRmsVoltage,
   llcCentreTapRms,
+  llcFrequencyForGain,
   llcFrequencyRatio,
   llcGain,
   llcGainIntegrated,

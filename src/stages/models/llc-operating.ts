@@ -8,9 +8,11 @@ import { llcWantedGain } from '../../formulas/llc/llc-wanted-gain.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import type { GainCurve, OperatingValue, OutputPoint, StageGiven } from './stage-model.ts';
+import { llcGainPoints } from './llc-gain-points.ts';
 import { wanted } from './wanted.ts';
 
-interface Tank {
+/** Resonant tank of a stage. */
+export interface Tank {
   readonly resonance: Known<'frequency'>;
   readonly inductanceRatio: Known<'ratio'>;
   /** Quality factor at an output. */
@@ -89,6 +91,7 @@ export function llcGainCurve(given: StageGiven): GainCurve | null {
     fullLoad: curve(quality.nominal),
     noLoad: curve(0),
     asked,
+    points: llcGainPoints(given, tank),
     running: frequency === null ? null : applyFormula(llcFrequencyRatio, { frequency, resonance: tank.resonance }),
   };
 }

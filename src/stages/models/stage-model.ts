@@ -106,8 +106,20 @@ export interface GainCurve {
   readonly noLoad: readonly (readonly [ratio: number, gain: number])[];
   /** Gain that each output asks for at the highest bus. */
   readonly asked: readonly { readonly name: string; readonly gain: Known<'ratio'> }[];
+  /** Where the tank has to work, corner by corner: each output at the highest and the lowest bus, loaded and unloaded. */
+  readonly points: readonly GainPoint[];
   /** Measured switching frequency over resonance; null where none was measured. */
   readonly running: Known<'ratio'> | null;
+}
+
+/** One corner at which a resonant tank has to work. */
+export interface GainPoint {
+  /** Output and bus in words: "at 20 V 5 A, bus 390 V". */
+  readonly name: string;
+  readonly load: 'full load' | 'no load';
+  readonly gain: Known<'ratio'>;
+  /** Switching over resonant frequency that gives this gain, by the first-harmonic approximation. */
+  readonly frequencyRatio: Known<'ratio'>;
 }
 
 /** A current through a role for the loss of it, at the worst corner. */
