@@ -1,4 +1,5 @@
 import type { Finding } from '../diagnostics/finding.ts';
+import type { PrintedCapacity } from '../entry/entry.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atValue, findingOf } from './finding-of.ts';
 
@@ -17,9 +18,13 @@ const RULE: Rule = {
 
 export const capacityNeedsVoltage: Check = { ...RULE, check };
 
-function check({ entry }: CheckInput): Finding[] {
-  const { capacity } = entry.nameplate;
+function check({ entry: { nameplate } }: CheckInput): Finding[] {
+  return [...judged(nameplate.capacity, 'capacity'), ...judged(nameplate.outputCapacity, 'output capacity')];
+}
+
+function judged(capacity: PrintedCapacity | null, subject: 'capacity' | 'output capacity'): Finding[] {
   if (capacity?.charge == null || capacity.voltage !== null || capacity.energy !== null) return [];
   const message = `${capacity.charge.quantity.written} is printed without a voltage or an energy.`;
-  return [findingOf(RULE, atValue('nameplate', 'capacity'), { message, subject: 'capacity' })];
+  const advice = subject === 'capacity' ? RULE.advice : 'Add the output voltage that it is rated at, as printed: 5800 mAh 5 V.';
+  return [findingOf(RULE, atValue('nameplate', subject), { message, subject, advice })];
 }

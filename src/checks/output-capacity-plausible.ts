@@ -20,6 +20,8 @@ const RULE: Rule = {
 export const outputCapacityPlausible: Check = { ...RULE, check };
 
 const MOST = 0.95;
+/** A charge that was only converted from one voltage to the other agrees to its rounding. */
+const ROUNDING = 0.005;
 const JOULES_PER_WATT_HOUR = 3600;
 
 function check({ entry }: CheckInput): Finding[] {
@@ -27,8 +29,16 @@ function check({ entry }: CheckInput): Finding[] {
   const cells = capacity === null ? null : energyOf(capacity);
   const output = outputCapacity === null ? null : energyOf(outputCapacity);
   if (cells === null || output === null || output <= cells * MOST) return [];
-  const message = `${rounded(output / JOULES_PER_WATT_HOUR)} Wh at the output are ${rounded((output / cells) * 100)} % of ${rounded(cells / JOULES_PER_WATT_HOUR)} Wh in the cells.`;
-  return [findingOf(RULE, atValue('nameplate', 'output capacity'), { message, subject: 'output capacity' })];
+  const isConverted = Math.abs(output / cells - 1) <= ROUNDING;
+  const theory = isConverted ? ' That is the voltage change alone, 100 % efficient: theory only.' : '';
+  const message = `${rounded(output / JOULES_PER_WATT_HOUR)} Wh at the output are ${rounded((output / cells) * 100)} % of ${rounded(cells / JOULES_PER_WATT_HOUR)} Wh in the cells.${theory}`;
+  return [
+    findingOf(RULE, atValue('nameplate', 'output capacity'), {
+      message,
+      subject: 'output capacity',
+      severity: isConverted ? 'note' : 'warning',
+    }),
+  ];
 }
 
 /** Joules printed, or charge times voltage. */

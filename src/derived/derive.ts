@@ -15,6 +15,7 @@ import { lossBudget } from './loss-budget.ts';
 import { mainsFigures } from './mains/mains-figures-of.ts';
 import { namedValues } from './named-values.ts';
 import { gainCurves, operatingFigures } from './operating-figures.ts';
+import { powerBankFigures } from './power-bank/power-bank-figures-of.ts';
 import { powerPath } from './power-path/power-path-of.ts';
 import { ratedPower } from './rated-power.ts';
 import { revisionLetter } from './revision-letter.ts';
@@ -50,7 +51,8 @@ export function derive(entry: Entry, logs: readonly LogSummary[] = [], site?: Si
     insulation: insulationRows(entry, input, bulk),
     mains: mainsFigures(entry, input),
     heat: heatFigures(entry, path),
-    sustained: sustainedRuns(entry, logs),
+    bank: powerBankFigures(entry, logs),
+    sustained: sustainedRuns(entry, logs, power),
     stress,
     derating: { id: policy.id, title: policy.title, meaning: policy.meaning, isOwn: policy.isOwn === true },
     operating,

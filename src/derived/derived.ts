@@ -7,6 +7,7 @@ import type { InsulationRow } from './insulation/insulation-row.ts';
 import type { MainsFigures } from './mains/mains-figures.ts';
 import type { HeatFigures } from './heat/heat-figures.ts';
 import type { SustainedRun } from './heat/sustained-run.ts';
+import type { PowerBankFigures } from './power-bank/power-bank-figures.ts';
 import type { PowerPath } from './power-path/power-path.ts';
 
 /** Volume and what follows from it; the basis says what is inside the volume. */
@@ -135,6 +136,8 @@ export interface Derived {
   readonly mains: MainsFigures | null;
   /** Loss, surface and what temperature they give. */
   readonly heat: HeatFigures;
+  /** What the cells hold, what comes out and what goes in; null for a device without cells. */
+  readonly bank: PowerBankFigures | null;
   /** Tests of how long the power lasts, of points and of logs. */
   readonly sustained: readonly SustainedRun[];
   readonly stress: readonly StressRow[];

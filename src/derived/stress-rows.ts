@@ -7,12 +7,7 @@ import { modelledPart } from './stress/modelled-parts.ts';
 import type { StageGivens } from './stress/stage-givens.ts';
 
 /** Every stress of the entry against the rating of its part, in the order in which the parts stand, judged by one policy. */
-export function stressRows(
-  entry: Entry,
-  input: InputFigures,
-  givens: StageGivens,
-  policy: DeratingPolicy,
-): readonly StressRow[] {
+export function stressRows(entry: Entry, input: InputFigures, givens: StageGivens, policy: DeratingPolicy): readonly StressRow[] {
   const given = { entry, input, policy };
   return entry.parts.filter(isFitted).flatMap((part) => mainsPart(part, given) ?? modelledPart(part, given, givens));
 }

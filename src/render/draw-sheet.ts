@@ -2,6 +2,7 @@ import { escapeText } from '../figures/markup.ts';
 import type { DrawnBody } from '../corpus/drawn-sheet.ts';
 import type { PreparedSheet } from '../corpus/prepared.ts';
 import { efficiencyZone } from './efficiency-zone.ts';
+import { benchAnswerList } from './bench-answers.ts';
 import { cautionBox, cautionOf } from './caution-box.ts';
 import { logsZone } from './logs.ts';
 import { offersSide, offersView } from './offers.ts';
@@ -63,10 +64,11 @@ function recallNotice({ entry }: PreparedSheet): string {
 function inShortZone({ entry, derived }: PreparedSheet): SheetZone {
   const summary = entry.summary === null ? '' : `<p class="summary">${sentence(entry.summary)}</p>`;
   const side = `<p class="headline">${sentence(entry.title)}</p>${summary}${stressCounts(derived.stress)}`;
+  const { shares } = derived;
   const plugs =
-    derived.shares === null
-      ? ''
-      : plugList(entry, derived.shares) + shareAnswerList(entry, derived.shares) + usualDevices(entry, derived.shares);
+    (shares === null ? '' : plugList(entry, shares) + shareAnswerList(entry, shares)) +
+    benchAnswerList(derived) +
+    (shares === null ? '' : usualDevices(entry, shares));
   return {
     title: 'In short',
     layout: 'side',

@@ -24,7 +24,9 @@ export function tableView(table: Table, look: TableLook = {}): string {
   const prefix = look.prefix ?? `${table.id}-`;
   const captionText = `<b>${escapeText(table.title)}.</b> ${escapeText(table.caption)}`;
   const caption = `<caption${look.caption === 'shown' ? '' : ' class="vh"'}>${captionText}</caption>`;
-  const head = columns.map((column) => `<th scope="col"${column.align === 'end' ? ' class="n"' : ''}>${columnHead(column)}</th>`).join('');
+  const head = columns
+    .map((column) => `<th scope="col"${classes(column.align === 'end' && 'n', isUnder(column) && 'at-width')}>${columnHead(column)}</th>`)
+    .join('');
   const body = table.groups.map((group) => groupRows(group, columns, prefix)).join('');
   const html = `<table class="data">${caption}<thead><tr>${head}</tr></thead>${body}</table>`;
   const notes =
@@ -49,23 +51,45 @@ function groupRows(group: RowGroup, columns: readonly Column[], prefix: string):
 }
 
 function tableRow(row: Row, columns: readonly Column[], prefix: string): string {
-  const cells = row.cells.map((cell, index) => tableCell(cell, columns[index], index === 0)).join('');
+  const under = underHead(row, columns);
+  const cells = row.cells.map((cell, index) => tableCell(cell, columns[index], index === 0, under)).join('');
   return `<tr id="${escapeText(prefix + row.id)}">${cells}</tr>`;
 }
 
-/** One cell; the first of a row is its head and stays in view on a phone. */
-function tableCell(cell: Cell, column: Column | undefined, first: boolean): string {
-  const end = column?.align === 'end';
-  if (first && end) return `<th scope="row" class="n">${cellContent(cell, column)}</th>`;
-  if (first)
-    return `<th scope="row" class="ref${cell.kind === 'text' && cell.mono !== true ? ' plain' : ''}">${cellContent(cell, column)}</th>`;
-  if (cell.kind === 'missing' || (cell.kind === 'value' && isMissing(cell.value)))
-    return `<td class="why${end ? ' n' : ''}">${cellContent(cell, column)}</td>`;
-  if (cell.kind === 'text' && cell.mono === true) return `<td class="m1${end ? ' n' : ''}">${cellContent(cell, column)}</td>`;
-  return `<td${end ? ' class="n"' : ''}>${cellContent(cell, column)}</td>`;
+/** What a phone has no column for, in words under the head of the row: "Air 24 °C · At 115 V, 100 %". */
+function underHead(row: Row, columns: readonly Column[]): string {
+  const said = columns.flatMap((column, index) => {
+    const cell = row.cells[index];
+    if (!isUnder(column) || cell === undefined || cell.kind === 'none' || cell.kind === 'missing') return [];
+    return [`${escapeText(column.head)} ${cellContent(cell, { ...column, unit: null }, column.unit)}`];
+  });
+  return said.length === 0 ? '' : `<span class="under-head">${said.join(' · ')}</span>`;
 }
 
-function cellContent(cell: Cell, column: Column | undefined): string {
+function isUnder(column: Column | undefined): boolean {
+  return column?.phone === 'under';
+}
+
+/** A class attribute of those names that hold; nothing where none does. */
+function classes(...names: readonly (string | false)[]): string {
+  const held = names.filter((name) => name !== false);
+  return held.length === 0 ? '' : ` class="${held.join(' ')}"`;
+}
+
+/** One cell; the first of a row is its head and stays in view on a phone. */
+function tableCell(cell: Cell, column: Column | undefined, first: boolean, under: string): string {
+  const end = column?.align === 'end' && 'n';
+  if (first) {
+    const plain = cell.kind === 'text' && cell.mono !== true && 'plain';
+    return `<th scope="row"${end === 'n' ? classes('n') : classes('ref', plain)}>${cellContent(cell, column)}${under}</th>`;
+  }
+  const isAbsent = cell.kind === 'missing' || (cell.kind === 'value' && isMissing(cell.value));
+  const face = isAbsent ? 'why' : cell.kind === 'text' && cell.mono === true && 'm1';
+  return `<td${classes(face, end, isUnder(column) && 'at-width')}>${cellContent(cell, column)}</td>`;
+}
+
+/** The content of a cell; `unit` is that of a value whose column has no head here to name it. */
+function cellContent(cell: Cell, column: Column | undefined, unit: string | null = null): string {
   switch (cell.kind) {
     case 'text':
       return cell.link === undefined ? escapeText(cell.text) : `<a href="${escapeText(cell.link)}">${escapeText(cell.text)}</a>`;
@@ -76,7 +100,9 @@ function cellContent(cell: Cell, column: Column | undefined): string {
     case 'missing':
       return `– ${escapeText(cell.reason)}`;
     case 'value':
-      return isMissing(cell.value) ? `– ${escapeText(cell.value.reason)}` : valueContent(cell, column);
+      return isMissing(cell.value)
+        ? `– ${escapeText(cell.value.reason)}`
+        : valueContent(unit === null || cell.unit !== undefined ? cell : { ...cell, unit }, column);
   }
 }
 

@@ -10,6 +10,8 @@ export interface DischargeRule {
   readonly reach: { readonly volts: number } | { readonly shareOfPeak: number };
   /** Capacitance above which the rule asks anything, in farads; null where it has no such line. */
   readonly aboveFarads: number | null;
+  /** What the rule is written for; one that is not for chargers stands beside the others for information and judges nothing. */
+  readonly writtenFor: 'chargers' | 'household appliances' | 'machines';
   readonly source: Source;
 }
 
@@ -37,22 +39,40 @@ const HOUSEHOLD: Source = { title: 'IEC 60335-1', section: '34 V after 1 s, as q
 
 /** Discharge rules by name. `62368-plug` holds from 300 nF; smaller capacitances may keep a higher voltage. */
 export const DISCHARGE_RULES: readonly DischargeRule[] = [
-  { id: '62368-plug', name: 'IEC 62368-1: 60 V within 2 s', seconds: 2, reach: { volts: 60 }, aboveFarads: null, source: REPORT_FORM },
+  {
+    id: '62368-plug',
+    name: 'IEC 62368-1: 60 V within 2 s',
+    seconds: 2,
+    reach: { volts: 60 },
+    aboveFarads: null,
+    writtenFor: 'chargers',
+    source: REPORT_FORM,
+  },
   {
     id: '60950-plug',
     name: 'IEC 60950-1: 37 % within 1 s',
     seconds: 1,
     reach: { shareOfPeak: Math.exp(-1) },
     aboveFarads: 0.1e-6,
+    writtenFor: 'chargers',
     source: MAILING_LIST,
   },
-  { id: '60335-plug', name: 'IEC 60335-1: 34 V within 1 s', seconds: 1, reach: { volts: 34 }, aboveFarads: 0.1e-6, source: HOUSEHOLD },
+  {
+    id: '60335-plug',
+    name: 'IEC 60335-1: 34 V within 1 s',
+    seconds: 1,
+    reach: { volts: 34 },
+    aboveFarads: 0.1e-6,
+    writtenFor: 'household appliances',
+    source: HOUSEHOLD,
+  },
   {
     id: '60204-plug',
     name: 'IEC 60204-1: 60 V within 1 s at plug pins',
     seconds: 1,
     reach: { volts: 60 },
     aboveFarads: null,
+    writtenFor: 'machines',
     source: MACHINES,
   },
 ];

@@ -1,8 +1,8 @@
 import type { Entry, InsulationPlace } from '../entry/entry.ts';
 import type { DistanceRow, InsulationRow } from '../derived/insulation/insulation-row.ts';
 import { isMissing, type Known } from '../values/value.ts';
-import { counted, factCell, numberColumn, plainGroup, rowId, textColumn, words } from './cells.ts';
-import type { Cell, Row, Table } from './table.ts';
+import { counted, factCell, numberColumn, rowId, textColumn, words } from './cells.ts';
+import type { Cell, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
 
 const ID = 'insulation';
@@ -18,47 +18,53 @@ function build({ entry, derived }: TableInput): Table | null {
     title: TITLE,
     caption: `${counted(entry.insulation.length, 'place')} measured beside the distances of IEC 60664-1. An indication, not a compliance verdict.`,
     columns: [
-      textColumn('place', 'Place'),
-      textColumn('between', 'Between'),
-      textColumn('kind', 'Kind'),
-      numberColumn('clearance', 'Clearance', 'mm'),
-      numberColumn('clearance-asked', 'asked', 'mm'),
-      textColumn('clearance-verdict', 'Through air'),
-      numberColumn('creepage', 'Creepage', 'mm'),
-      numberColumn('creepage-asked', 'asked', 'mm'),
-      textColumn('creepage-verdict', 'Along the surface'),
-      numberColumn('working', 'Working, rms', 'V'),
-      numberColumn('slot', 'Slot', 'mm'),
-      textColumn('sheet', 'Sheet'),
+      textColumn('distance', 'Distance'),
+      numberColumn('measured', 'Measured', null),
+      numberColumn('asked', 'Asked', 'mm'),
+      textColumn('verdict', 'Verdict'),
     ],
-    groups: [plainGroup(entry.insulation.map((place, index) => rowOf(place, judged[index])))],
+    groups: entry.insulation.map((place, index) => groupOf(place, judged[index])),
     notes: notesOf(entry, judged),
   };
 }
 
-function rowOf(place: InsulationPlace, row: InsulationRow | undefined): Row {
+/** A place with its distances; what is between, of which kind and with which sheet stands in its heading. */
+function groupOf(place: InsulationPlace, row: InsulationRow | undefined): RowGroup {
+  const kind = place.kind ?? row?.kind ?? 'kind not given';
+  const sheet = place.sheet === null ? [] : [place.sheet ? 'with a sheet' : 'no sheet'];
+  const title = [`${place.id}: ${place.between ?? 'between what is not given'}`, kind, ...sheet].join(', ');
+  const id = rowId(place.id);
+  const slot: Row[] =
+    place.slot === null ? [] : [{ id: `${id}-slot`, cells: [words('Slot, width'), factCell(place.slot, '', 'mm'), NONE, NONE] }];
   return {
-    id: rowId(place.id),
-    cells: [
-      words(place.id),
-      words(place.between),
-      words(place.kind ?? row?.kind ?? null, 'kind not given'),
-      factCell(place.clearance, 'not measured'),
-      required(row?.clearance),
-      verdict(row?.clearance),
-      factCell(place.creepage, 'not measured'),
-      required(row?.creepage),
-      verdict(row?.creepage),
-      working(row?.rms),
-      factCell(place.slot, 'none given'),
-      words(place.sheet === null ? null : place.sheet ? 'yes' : 'no', 'not looked at'),
+    id,
+    title,
+    glyph: null,
+    rows: [
+      {
+        id: `${id}-air`,
+        cells: [words('Through air'), factCell(place.clearance, 'not measured', 'mm'), required(row?.clearance), verdict(row?.clearance)],
+      },
+      {
+        id: `${id}-surface`,
+        cells: [
+          words('Along the surface'),
+          factCell(place.creepage, 'not measured', 'mm'),
+          required(row?.creepage),
+          verdict(row?.creepage),
+        ],
+      },
+      ...slot,
+      { id: `${id}-working`, cells: [words('Working voltage, rms'), working(row?.rms), NONE, NONE] },
     ],
   };
 }
 
+const NONE: Cell = { kind: 'none' };
+
 function working(rms: Known<'voltage'> | undefined): Cell {
   if (rms === undefined) return { kind: 'missing', reason: 'not on the mains' };
-  return isMissing(rms) ? { kind: 'missing', reason: rms.reason } : { kind: 'value', value: rms, decimals: 0 };
+  return isMissing(rms) ? { kind: 'missing', reason: rms.reason } : { kind: 'value', value: rms, unit: 'V', decimals: 0 };
 }
 
 function required(row: DistanceRow | undefined): Cell {

@@ -1,7 +1,7 @@
 import type { Entry, MeasuredPoint } from '../entry/entry.ts';
 import type { DischargeRow, LimitVerdict, MainsFigures, TouchRow } from '../derived/mains/mains-figures.ts';
 import { isMissing, type Known } from '../values/value.ts';
-import { numberColumn, textColumn, words } from './cells.ts';
+import { detailColumn, numberColumn, textColumn, words } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
 
@@ -10,6 +10,8 @@ const TITLE = 'At the mains';
 
 /** Words of a rule that asks nothing of this device. */
 export const NOT_ASKED = 'not asked here';
+/** Words of a rule that is written for other equipment. */
+export const FOR_INFORMATION = 'for information';
 
 export const mainsSide: TableDeclaration = { id: ID, title: TITLE, build };
 
@@ -30,8 +32,8 @@ function build({ entry, derived }: TableInput): Table | null {
       numberColumn('limit', 'Limit', null),
       numberColumn('computed', 'Computed', null),
       textColumn('verdict', 'Verdict'),
-      numberColumn('time', 'Time to the limit', 's'),
-      textColumn('known', 'Limit known from'),
+      detailColumn(numberColumn('time', 'Time to the limit', 's')),
+      detailColumn(textColumn('known', 'Limit known from')),
     ],
     groups: groups.filter(({ rows }) => rows.length > 0),
     notes: notesOf(entry, mains),
@@ -56,8 +58,13 @@ function inrushRow(mains: MainsFigures, seen: readonly string[]): Row {
 function dischargeRow(row: DischargeRow): Row {
   return {
     id: row.rule,
-    cells: [words(row.name), value(row.limit, 'V'), value(row.left, 'V'), mark(row.verdict), value(row.time, 's'), words(row.standing)],
+    cells: [words(row.name), value(row.limit, 'V'), value(row.left, 'V'), dischargeVerdict(row), value(row.time, 's'), words(row.standing)],
   };
+}
+
+/** A rule for other equipment is there for information, in words and never with a mark. */
+function dischargeVerdict({ verdict, writtenFor }: DischargeRow): Cell {
+  return writtenFor === 'chargers' ? mark(verdict) : { kind: 'text', text: `${FOR_INFORMATION}: for ${writtenFor}` };
 }
 
 function touchRows({ touch, yCurrent }: MainsFigures): readonly Row[] {

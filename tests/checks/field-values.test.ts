@@ -174,9 +174,12 @@ describe('power banks', () => {
     const bank = (output: string): string =>
       `device: { maker: Ostrel, model: OB-45, kind: power bank }\nnameplate: { capacity: 10000 mAh 3.7 V (37 Wh), output capacity: ${output} }`;
     expect(findings('output-capacity-plausible', bank('5500 mAh 5 V'))).toEqual([]);
-    expect(findings('output-capacity-plausible', bank('7400 mAh 5 V'))[0]?.message).toBe(
-      '37 Wh at the output are 100 % of 37 Wh in the cells.',
+    const [theory] = findings('output-capacity-plausible', bank('7400 mAh 5 V'));
+    expect(theory?.severity).toBe('note');
+    expect(theory?.message).toBe(
+      '37 Wh at the output are 100 % of 37 Wh in the cells. That is the voltage change alone, 100 % efficient: theory only.',
     );
+    expect(severities(findings('output-capacity-plausible', bank('7200 mAh 5 V')))).toEqual(['warning']);
   });
 });
 

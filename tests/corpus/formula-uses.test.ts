@@ -59,6 +59,7 @@ const derived: Derived = {
   stageVerdicts: [],
   mains: null,
   sustained: [],
+  bank: null,
   heat: { loss: absent, at: null, surface: absent, flux: absent, temperature: absent, spots: [], contacts: [], lives: [] },
   topology: '',
   family: '',

@@ -154,8 +154,9 @@ describe('the other tables', () => {
   });
 
   test('insulation and efficiency as measured', () => {
-    const [place, between, kind, clearance] = cellsOf('insulation', 'barrier');
-    expect([place, between, kind]).toEqual(['barrier', 'primary and secondary', 'reinforced']);
+    expect(table('insulation').groups.map(({ title }) => title)).toEqual(['barrier: primary and secondary, reinforced, with a sheet']);
+    const [distance, clearance] = cellsOf('insulation', 'barrier-air');
+    expect(distance).toBe('Through air');
     expect(numberInUnit(Number(clearance), 'length', 'mm')).toBe(6.2);
     expect(table('efficiency').groups[0]?.rows).toHaveLength(2);
     expect(cellsOf('efficiency', 'point-1').slice(0, 2)).toEqual([230, 20]);

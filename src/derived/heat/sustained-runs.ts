@@ -10,12 +10,15 @@ import { factValue, isOf } from '../fact-value.ts';
 import { HELD_SHARE, NOT_SHOWN, SHORTEST_TEST, type SustainedRun } from './sustained-run.ts';
 
 /** Every test of how long the power lasts: of the measured points by port and line, then of the logs that hold a power. */
-export function sustainedRuns(entry: Entry, logs: readonly LogSummary[]): readonly SustainedRun[] {
+export function sustainedRuns(entry: Entry, logs: readonly LogSummary[], rated: Known<'power'>): readonly SustainedRun[] {
   const timed = entry.measurements.flatMap(timedPoint);
   const keys = [...new Set(timed.map(runKey))];
-  const delivering = logs.filter(({ port, power }) => !isMissing(power.peak) && isOutput(entry, port));
+  const delivering = logs.filter((log) => isOutput(entry, log.port) && isAtFullLoad(log, entry, rated));
   return [...keys.map((key) => runOf(timed.filter((one) => runKey(one) === key))), ...delivering.map(runOfLog)];
 }
+
+/** From here up a load counts as the full one. */
+const FULL_LOAD_SHARE = 0.9;
 
 interface TimedPoint {
   readonly index: number;
@@ -73,6 +76,13 @@ function dropOf(points: readonly TimedPoint[], peak: number): Known<'time'> {
 function ambientOf(points: readonly TimedPoint[]): Known<'temperature'> {
   const given = points.map(({ point }) => conditionValue(point, 'ambient', 'temperature', 'air temperature'));
   return given.find((ambient) => !isMissing(ambient)) ?? given[0] ?? missing('air temperature not given', ['ambient']);
+}
+
+/** A log at a fraction of the listed power says nothing about how long that power lasts. */
+function isAtFullLoad({ port, power }: LogSummary, { ports }: Entry, rated: Known<'power'>): boolean {
+  if (isMissing(power.peak)) return false;
+  const listed = ports.find(({ id }) => id === port)?.power?.quantity.nominal ?? (port === null && !isMissing(rated) ? rated.nominal : 0);
+  return power.peak.nominal >= FULL_LOAD_SHARE * listed;
 }
 
 /** A log of what is taken in (a recharge) says nothing about the output. */

@@ -1,3 +1,4 @@
+import type { DischargeRule } from '../../standards/x-capacitor-discharge.ts';
 import type { Known } from '../../values/value.ts';
 
 /** Whether a limit is kept; `not asked` where the rule asks nothing of this device. */
@@ -14,7 +15,9 @@ export interface DischargeRow {
   /** Voltage left then, and the time until the limit is reached. */
   readonly left: Known<'voltage'>;
   readonly time: Known<'time'>;
+  /** `not asked` of a rule that is not written for chargers. */
   readonly verdict: LimitVerdict;
+  readonly writtenFor: DischargeRule['writtenFor'];
   /** How the rule is known: "as quoted elsewhere". */
   readonly standing: string;
 }

@@ -73,7 +73,8 @@ function rowOf(
     limit,
     left,
     time: applyFormula(rcDischargeTime, { resistance: path, capacitance, start, end: limit }),
-    verdict: isAsked ? verdictOf(left, limit) : 'not asked',
+    verdict: isAsked && rule.writtenFor === 'chargers' ? verdictOf(left, limit) : 'not asked',
+    writtenFor: rule.writtenFor,
     standing: standingWords(rule.source),
   };
 }

@@ -3,6 +3,7 @@ import { batteryEnergy } from './battery-energy.ts';
 import { electricPower } from './electric-power.ts';
 import { energyRatio } from './energy-ratio.ts';
 import { loadCurrent } from './load-current.ts';
+import { packEnergy } from './pack-energy.ts';
 import { packVoltage } from './pack-voltage.ts';
 import { powerDensity } from './power-density.ts';
 import { powerLoss } from './power-loss.ts';
@@ -16,6 +17,7 @@ export const ENERGY_FORMULAS: readonly Formula[] = [
   electricPower,
   energyRatio,
   loadCurrent,
+  packEnergy,
   packVoltage,
   powerDensity,
   powerLoss,
