@@ -40,14 +40,16 @@ export function efficiencyZone(sheet: PreparedSheet): SheetZone | null {
   return matter === '' ? null : { title: 'Efficiency', layout: 'side', side: sideText(derived.efficiency), matter };
 }
 
-function sideText({ runs, judgements, outOfScope }: EfficiencyFigures): string {
+function sideText({ runs, noLoad, judgements, outOfScope }: EfficiencyFigures): string {
   const count = (verdict: string): number => judgements.filter((judgement) => judgement.verdict === verdict).length;
   const verdicts = (['meets', 'misses', 'undecided'] as const).flatMap((verdict) =>
     count(verdict) === 0 ? [] : [`${verdict} ${String(count(verdict))}`],
   );
   const shown =
     runs.length === 0
-      ? '<p>What it takes from the mains with nothing plugged in.</p>'
+      ? noLoad.length === 0
+        ? '<p>Measured at one stage alone, which is not the efficiency of the device.</p>'
+        : '<p>What it takes from the mains with nothing plugged in.</p>'
       : '<p>Output power over input power at each load, from the supply to the place named in the table.</p>';
   const limits =
     outOfScope !== null

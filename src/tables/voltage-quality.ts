@@ -37,11 +37,12 @@ function build({ entry }: TableInput): Table | null {
 
 function captionOf(rows: readonly VoltageRow[]): string {
   const judged = rows.filter(({ verdict }) => typeof verdict === 'string');
+  if (judged.length === 0) return `${counted(rows.length, 'reading')}; none of them has a published band.`;
   const missed = judged.filter(({ verdict }) => verdict === 'misses').length;
   const open = judged.filter(({ verdict }) => verdict === 'undecided').length;
   const words = [missed === 0 ? null : `${missed} outside`, open === 0 ? null : `${open} undecided`].filter((each) => each !== null);
-  const outcome = judged.length === 0 ? '' : `, ${words.length === 0 ? 'all inside' : words.join(', ')}`;
-  return `${counted(judged.length, 'voltage')} against the band of ±5 %${outcome}. An indication, not a compliance verdict.`;
+  const outcome = words.length === 0 ? 'all inside' : words.join(', ');
+  return `${counted(judged.length, 'voltage')} against the band of ±5 %, ${outcome}. An indication, not a compliance verdict.`;
 }
 
 function rowOf(row: VoltageRow, index: number): Row {
