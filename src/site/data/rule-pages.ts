@@ -1,6 +1,7 @@
 import { CHECKS } from '../../checks/index.ts';
 import type { Severity } from '../../diagnostics/finding.ts';
 import { READING_RULES } from '../../entry/reading-rules.ts';
+import { LOG_RULES } from '../../logs/log-rule.ts';
 import { PROSE_RULES } from '../../markdown/prose-rule.ts';
 import { PIPELINE_RULES } from '../../pipeline/pipeline-rule.ts';
 import type { Source, Standing } from '../../values/value.ts';
@@ -41,6 +42,11 @@ export function ruleGroups(): readonly RuleGroup[] {
       title: 'What the data say',
       about: 'Numbers against each other, against physics and against published limits.',
       rules: CHECKS.map(withSource),
+    },
+    {
+      title: 'Logs',
+      about: 'The files of testers that lie beside an entry.',
+      rules: LOG_RULES.map((rule) => ({ ...plain(rule), source: rule.source, standing: null, url: null })),
     },
     { title: 'The text', about: 'Links, directives and pictures in the prose.', rules: PROSE_RULES.map(withSource) },
     { title: 'Files and addresses', about: 'The content folder as a whole.', rules: PIPELINE_RULES.map(withSource) },
