@@ -70,7 +70,7 @@ export interface StressRow {
 }
 
 /** A derating policy as a reader has to know it. */
-export interface DeratingInUse {
+interface DeratingInUse {
   readonly id: string;
   readonly title: string;
   readonly meaning: string;

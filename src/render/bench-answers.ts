@@ -8,7 +8,7 @@ import { formatInterval } from '../units/format.ts';
 import { isMissing, type Known } from '../values/value.ts';
 
 /** What readers ask of the bench, each in one sentence: how hot, for how long, how many charges, on a plane or not. */
-export function benchAnswers({ heat, sustained, bank }: Pick<Derived, 'heat' | 'sustained' | 'bank'>): readonly string[] {
+function benchAnswers({ heat, sustained, bank }: Pick<Derived, 'heat' | 'sustained' | 'bank'>): readonly string[] {
   return [
     ...hotSentence(heat.spots),
     ...(sustained.length === 0

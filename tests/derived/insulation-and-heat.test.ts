@@ -82,11 +82,21 @@ describe('the charge on the plug pins from the crest of 264 V', () => {
   };
 
   test('0.47 µF with 2 MΩ: 128.9 V after 1 s and 44.5 V after 2 s, each rule by its own time', () => {
-    expect(left('2 MΩ')).toEqual(['62368-plug 44.5 within', '60950-plug 128.9 within', '60335-plug 128.9 not asked', '60204-plug 128.9 not asked']);
+    expect(left('2 MΩ')).toEqual([
+      '62368-plug 44.5 within',
+      '60950-plug 128.9 within',
+      '60335-plug 128.9 not asked',
+      '60204-plug 128.9 not asked',
+    ]);
   });
 
   test('with 1 MΩ: 44.5 V after 1 s', () => {
-    expect(left('1 MΩ')).toEqual(['62368-plug 5.3 within', '60950-plug 44.5 within', '60335-plug 44.5 not asked', '60204-plug 44.5 not asked']);
+    expect(left('1 MΩ')).toEqual([
+      '62368-plug 5.3 within',
+      '60950-plug 44.5 within',
+      '60335-plug 44.5 not asked',
+      '60204-plug 44.5 not asked',
+    ]);
   });
 });
 

@@ -17,6 +17,11 @@ describe('points of a scatter that would be too many', () => {
   });
 
   test('points at one place are one', () => {
-    expect(thinnedPoints(Array.from({ length: 500 }, () => ({ volume: 100, watts: 65 })), 150)).toHaveLength(1);
+    expect(
+      thinnedPoints(
+        Array.from({ length: 500 }, () => ({ volume: 100, watts: 65 })),
+        150,
+      ),
+    ).toHaveLength(1);
   });
 });

@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { codeOfConductTier2 } from '../../src/standards/efficiency/code-of-conduct-tier-2.ts';
-import { limitAt, noLoadLimitAt, outputClass, type EfficiencyLine, type OutputClass } from '../../src/standards/efficiency/efficiency-rule.ts';
+import {
+  limitAt,
+  noLoadLimitAt,
+  outputClass,
+  type EfficiencyLine,
+  type OutputClass,
+} from '../../src/standards/efficiency/efficiency-rule.ts';
 import { eu2019 } from '../../src/standards/efficiency/eu-2019-1782.ts';
 import { eu2025 } from '../../src/standards/efficiency/eu-2025-2052.ts';
 import { EFFICIENCY_RULES } from '../../src/standards/efficiency/index.ts';
@@ -33,7 +39,10 @@ describe('limits of the average efficiency', () => {
     [15, 5, 91.87, 2.87],
     [20, 5, 91.32, 2.32],
   ])('tier 2 of %d V %d A gives the margin printed beside %d %%', (volts, amps, average, margin) => {
-    const limit = limitAt(codeOfConductTier2.average[outputClass(volts, amps)] ?? levelVi.average['basic voltage'] ?? never(), volts * amps);
+    const limit = limitAt(
+      codeOfConductTier2.average[outputClass(volts, amps)] ?? levelVi.average['basic voltage'] ?? never(),
+      volts * amps,
+    );
     expect(Math.abs(average - (limit ?? 0) * 100 - margin)).toBeLessThanOrEqual(0.011);
   });
 

@@ -27,7 +27,7 @@ export function readOnBench(entry: Entry, bench: Bench): { readonly entry: Entry
 }
 
 /** Instruments in words as an entry names them, split at commas and "and". */
-export function namesOf(named: string): readonly string[] {
+function namesOf(named: string): readonly string[] {
   return named
     .split(/\s*,\s*|\s+and\s+/)
     .map((name) => name.trim())
@@ -93,7 +93,7 @@ function factOn<F extends Fact | null>(fact: F, instruments: readonly Instrument
 }
 
 /** Greatest distance of the true value from a reading, in the SI unit of the quantity. */
-export function uncertaintyOf({ nominal, resolution }: Quantity, accuracy: Accuracy): number {
+function uncertaintyOf({ nominal, resolution }: Quantity, accuracy: Accuracy): number {
   const { ofReading, ofRange, range, counts, fixed } = accuracy;
   const lastPlace = accuracy.resolution ?? resolution;
   return fixed + instrumentUncertainty.compute({ reading: nominal, ofReading, range: range ?? 0, ofRange, counts, resolution: lastPlace });

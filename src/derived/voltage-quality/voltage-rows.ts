@@ -8,7 +8,7 @@ import { isMissing, type Known } from '../../values/value.ts';
 import { conditionValue } from '../condition-value.ts';
 import { isOf, factValue } from '../fact-value.ts';
 
-export type BandVerdict = 'meets' | 'misses' | 'undecided';
+type BandVerdict = 'meets' | 'misses' | 'undecided';
 
 /** One voltage, or the lowest and highest of a run, against the band of its port. */
 export interface VoltageRow {

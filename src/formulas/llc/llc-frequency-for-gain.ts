@@ -9,7 +9,8 @@ const HIGHEST = 10;
 /** Halvings of the stretch between peak and `HIGHEST`: past the last digit of a double. */
 const HALVINGS = 60;
 
-const GAIN_DIGITS = 'the wanted gain is printed to three digits; half of its last one moves the frequency by this much, more the flatter the curve';
+const GAIN_DIGITS =
+  'the wanted gain is printed to three digits; half of its last one moves the frequency by this much, more the flatter the curve';
 
 /** Frequency at which an LLC tank has a wanted gain, on the side of its peak where the switches turn on at zero voltage. */
 export const llcFrequencyForGain = defineFormula({

@@ -3,8 +3,8 @@ import sharp from 'sharp';
 import { photoKind, type PhotoKind } from './photo-kind.ts';
 
 /** Largest original, in bytes and in pixels: more is no help on a page, and a small file can unfold to gigabytes. */
-export const MOST_BYTES = 40 * 1024 * 1024;
-export const MOST_PIXELS = 60_000_000;
+const MOST_BYTES = 40 * 1024 * 1024;
+const MOST_PIXELS = 60_000_000;
 
 /** How every original is opened: nothing larger than the limit is unfolded, and what is cut short is refused. */
 export const OPENING = { limitInputPixels: MOST_PIXELS, failOn: 'error' } as const;
