@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import type { Manifest, SheetSummary } from '../corpus/prepared.ts';
@@ -8,6 +8,8 @@ import { sharingPath } from '../render/sharing-fields.ts';
 import { codeVersion } from './code-version.ts';
 import { readFace } from './face-outlines.ts';
 import { writeIfChanged } from './write-if-changed.ts';
+
+const FOLDER = 'sharing-images';
 
 /** Images that are encoded at the same time: both cores, while the pages are written beside. */
 const AT_ONCE = 2;
@@ -30,7 +32,14 @@ export async function drawSharingImages(prepared: string, cache: string): Promis
   const files = manifest.sheets.map((sheet) => ({ sheet, path: sharingPath(sheet.slug), kept: keptPath(cache, version, sheet, manifest) }));
   const missing = files.filter(({ kept }) => !existsSync(kept));
   if (missing.length > 0) await drawAll(missing, manifest, sharingFaces());
+  dropImages(join(cache, FOLDER), new Set(files.map(({ kept }) => kept)));
   return files.map(({ kept, path }) => ({ kept, path }));
+}
+
+/** Removes what no sheet shows any more. */
+function dropImages(folder: string, keep: ReadonlySet<string>): void {
+  if (!existsSync(folder)) return;
+  for (const name of readdirSync(folder)) if (!keep.has(join(folder, name))) rmSync(join(folder, name), { force: true });
 }
 
 /** Puts the kept images into a finished site. */
@@ -67,7 +76,7 @@ function keptPath(cache: string, version: string, sheet: SheetSummary, { site }:
     recall,
   ];
   const key = createHash('sha256').update(version).update(JSON.stringify(shown)).digest('hex').slice(0, 32);
-  return join(cache, 'sharing-images', `${key}.png`);
+  return join(cache, FOLDER, `${key}.png`);
 }
 
 async function drawAll(
