@@ -90,8 +90,7 @@ function sizeRows(entry: Entry, derived: Derived): readonly ComparisonRow[] {
 
 function pathRows(entry: Entry, derived: Derived): readonly ComparisonRow[] {
   const group = 'Power path';
-  const point = tellingEfficiency(entry.efficiency);
-  const efficiency = point?.efficiency ?? null;
+  const telling = tellingEfficiency(entry, derived);
   const bulk = entry.parts.filter((part) => part.role === 'bulk-capacitor' && part.rating !== null);
   const controllers = entry.parts
     .filter((part) => part.role === 'controller')
@@ -108,9 +107,9 @@ function pathRows(entry: Entry, derived: Derived): readonly ComparisonRow[] {
       bulk.length === 0 ? null : bulk.map((part) => part.rating?.written ?? '').join(', '),
       'none',
     ),
-    efficiency === null || point === null
+    telling === null
       ? words({ id: 'efficiency', group, label: 'Efficiency, %' }, null, 'not measured')
-      : number({ id: 'efficiency', group, label: 'Efficiency, %' }, factValue(efficiency), '%', 0.01, 'higher', conditionsOf(point)),
+      : number({ id: 'efficiency', group, label: 'Efficiency, %' }, telling.value, '%', 0.01, 'higher', conditionsOf(telling.conditions)),
     standbyRow(entry),
     number({ id: 'stored-energy', group, label: 'Stored energy, J' }, derived.bulk.energy, 'J', 1),
   ];

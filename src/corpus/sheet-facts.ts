@@ -45,15 +45,14 @@ const SWITCH_ROLES: readonly string[] = ['primary-switch', 'pfc-switch', 'clamp-
 /** Reads what lists across sheets need of one entry. */
 export function factsOf(entry: Entry, derived: Derived): SheetFacts {
   const stress = worstStresses(derived.stress);
-  const telling = tellingEfficiency(entry.efficiency);
-  const isWhole = telling !== null && notRankedFor(telling, entry).length === 0;
-  const efficiency = isWhole ? (telling.efficiency?.quantity.nominal ?? null) : null;
+  const telling = tellingEfficiency(entry, derived);
+  const isWhole = telling !== null && notRankedFor(telling.conditions, entry).length === 0;
   return {
     basis: derived.size.basis,
     volumeCm3: nominal(derived.size.volume, 1e-6),
     massGrams: entry.body.mass === null ? null : trimmed(entry.body.mass.quantity.nominal * 1000),
     wattsPerKilogram: nominal(derived.size.specificPower, 1),
-    efficiencyPercent: efficiency === null ? null : trimmed(efficiency * 100),
+    efficiencyPercent: isWhole ? nominal(telling.value, 0.01) : null,
     year: yearOf(entry),
     price: entry.device.price,
     switches: switchesOf(entry),

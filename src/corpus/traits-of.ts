@@ -1,6 +1,6 @@
 import type { Derived, StressRow } from '../derived/derived.ts';
 import { notRankedFor } from '../derived/efficiency/absent-conditions.ts';
-import { tellingEfficiency } from '../derived/telling-efficiency.ts';
+import { tellingEfficiency, type TellingEfficiency } from '../derived/telling-efficiency.ts';
 import type { Entry } from '../entry/entry.ts';
 import { stageOf } from '../stages/index.ts';
 import { restsOnAssumption } from '../values/trace.ts';
@@ -11,11 +11,12 @@ import { valueTraits } from './value-traits.ts';
 
 /** What other sheets are compared with. */
 export function traitsOf(entry: Entry, derived: Derived): SheetTraits {
+  const telling = tellingEfficiency(entry, derived);
   return {
     basis: entry.body.basis,
     massGrams: entry.body.mass === null ? null : trimmed(entry.body.mass.quantity.nominal * 1000),
     wattsPerKilogram: nominal(derived.size.specificPower),
-    efficiency: efficiencyOf(entry),
+    efficiency: efficiencyOf(entry, telling),
     stress: worstOfEach(derived.stress),
     isolated: entry.stages.some((stage) => stageOf(stage.kind)?.side === 'barrier'),
     rectification: rectificationOf(entry),
@@ -28,7 +29,7 @@ export function traitsOf(entry: Entry, derived: Derived): SheetTraits {
       density: evidenceOf(derived.size.density),
       mass: entry.body.mass?.evidence ?? null,
       specificPower: evidenceOf(derived.size.specificPower),
-      efficiency: tellingEfficiency(entry.efficiency)?.efficiency?.evidence ?? null,
+      efficiency: telling === null ? null : evidenceOf(telling.value),
       bulk: evidenceOf(derived.bulk.capacitance),
     },
   };
@@ -49,11 +50,12 @@ function trimmed(number: number): number {
   return Number(number.toPrecision(9));
 }
 
-function efficiencyOf(entry: Entry): TraitEfficiency | null {
-  const point = tellingEfficiency(entry.efficiency);
-  if (point === null || point.efficiency === null) return null;
+function efficiencyOf(entry: Entry, telling: TellingEfficiency | null): TraitEfficiency | null {
+  const ratio = telling === null ? null : nominal(telling.value);
+  if (telling === null || ratio === null) return null;
+  const point = telling.conditions;
   return {
-    ratio: trimmed(point.efficiency.quantity.nominal),
+    ratio,
     statistic: point.statistic,
     line: point.line?.quantity.written ?? null,
     place: point.place,

@@ -116,18 +116,20 @@ function sizeFields({ entry, derived }: PreparedSheet): readonly Field[] {
   ];
 }
 
-function measuredFields({ entry }: PreparedSheet): readonly Field[] {
+function measuredFields({ entry, derived }: PreparedSheet): readonly Field[] {
   const standby = entry.measurements.find((point) => point.subject === 'standby');
-  const best = tellingEfficiency(entry.efficiency);
-  const line = best?.line?.quantity.written;
-  const label = `${best?.statistic === 'average' ? 'Mean efficiency' : 'Efficiency'}${line === undefined ? '' : `, ${line}`}`;
+  const best = tellingEfficiency(entry, derived);
+  const line = best?.conditions.line?.quantity.written;
+  const statistic = best?.conditions.statistic;
+  const label = `${statistic === 'average' ? 'Mean efficiency' : 'Efficiency'}${line === undefined ? '' : `, ${line}`}`;
   const at = standby?.conditions['line'];
   return [
     {
       label,
       html:
-        textOr(best?.efficiency?.quantity.written ?? '', 'not measured') +
-        (best?.statistic === 'point' ? '<span class="small soft">at highest load</span>' : ''),
+        (best !== null && best.written === null
+          ? shown(best.value, { unit: '%', decimals: 1 })
+          : textOr(best?.written ?? '', 'not measured')) + (statistic === 'point' ? '<span class="small soft">at highest load</span>' : ''),
       span: 2,
       size: 'large',
     },
