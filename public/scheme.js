@@ -1,4 +1,4 @@
-// Sets the stored colour scheme before anything is painted, then offers the switch. Without scripts the page follows the system.
+// Sets the stored colour scheme, then offers the switch. Without scripts the page follows the system, and the text never waits for this.
 (function () {
   var root = document.documentElement;
   var stored = null;
@@ -13,7 +13,7 @@
     return root.dataset.scheme || (matchMedia('(prefers-color-scheme: dark)').matches ? 'blueprint' : 'paper');
   }
 
-  document.addEventListener('DOMContentLoaded', function () {
+  function offerSwitch() {
     var button = document.querySelector('[data-scheme-switch]');
     if (!button) return;
     function label() {
@@ -32,5 +32,9 @@
       }
       label();
     });
-  });
+  }
+
+  // Loaded without holding up the page, so the page may be read already.
+  if (document.readyState === 'loading') document.addEventListener('DOMContentLoaded', offerSwitch);
+  else offerSwitch();
 })();

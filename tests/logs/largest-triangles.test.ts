@@ -1,3 +1,4 @@
+import { LTTB } from 'downsample';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { largestTriangles } from '../../src/logs/largest-triangles.ts';
@@ -59,6 +60,24 @@ describe('points for a plot by the largest triangles', () => {
         expect(kept(points, count)).toEqual(byTheBook(points, count));
       }),
       { seed: 20131, numRuns: 400 },
+    );
+  });
+
+  // The library of npm's downsample 1.4.0 (MIT) has nothing of ours. Where two triangles of a bucket are of one size, either point
+  // is right, so the ordinates are drawn from a wide range of fractions in which no two are.
+  test('are those of an independent library', () => {
+    const fractions = fc
+      .array(fc.tuple(fc.integer({ min: 1, max: 50 }), fc.double({ min: -100, max: 100, noNaN: true })), { minLength: 3, maxLength: 400 })
+      .map((steps) => {
+        let x = 0;
+        return steps.map(([step, y]): Point => ({ x: (x += step), y }));
+      });
+    fc.assert(
+      fc.property(fractions, fc.integer({ min: 3, max: 60 }), (points, count) => {
+        fc.pre(points.length > count);
+        expect(kept(points, count)).toEqual([...LTTB([...points], count)]);
+      }),
+      { seed: 20132, numRuns: 400 },
     );
   });
 

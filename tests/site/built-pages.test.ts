@@ -65,6 +65,14 @@ describe('a built site', () => {
     }
   });
 
+  it('paints its text without waiting for a script: each is loaded beside the page or after it', () => {
+    for (const page of site.pages) {
+      for (const script of pageSource(site, page).match(/<script[^>]*>/g) ?? []) {
+        expect(script, page).toMatch(/\s(async|defer|type="module")/);
+      }
+    }
+  });
+
   it('states a strict policy in every page and in the headers for static hosts', () => {
     for (const page of site.pages.filter((address) => pageSource(site, address).includes('class="sheet"'))) {
       expect(pageSource(site, page).slice(0, 900), page).toContain(
