@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { efficiencyCurve } from '../../src/figures/efficiency-curve.ts';
 import { familyStrip, familyStripAxis } from '../../src/figures/family-strip.ts';
 import { finderScatter } from '../../src/figures/finder-scatter.ts';
+import { logPlot } from '../../src/figures/log-plot.ts';
 import { mark } from '../../src/figures/mark.ts';
 import { miniFront } from '../../src/figures/mini-front.ts';
 import { offersOverlay } from '../../src/figures/offers-overlay.ts';
@@ -16,6 +17,7 @@ import { shareBar } from '../../src/figures/share-bar.ts';
 import { silhouette } from '../../src/figures/silhouette.ts';
 import { stageGlyph, DRAWN_STAGE_KINDS } from '../../src/figures/stage-glyph.ts';
 import { stressBar } from '../../src/figures/stress-bar.ts';
+import { foldBackLog } from '../logs/a-log-summary.ts';
 
 const PORTS = [
   { id: 'C1', connector: 'USB-C' },
@@ -98,6 +100,7 @@ const KINDS: Readonly<Record<string, () => string>> = {
       560,
     ), // prettier-ignore
   'efficiency over load with its limits': () => efficiencyCurve(EFFICIENCY),
+  'log that folds back': () => logPlot(foldBackLog({ events: { '10 min': 'fold-back' } }), 'l'),
   'places among all': () => placeStrip([0.3, 0.4, 0.5, 0.64, 0.9], [{ letter: 'A', value: 0.5, low: 0.48, high: 0.52 }], true),
   'ratios side by side': () =>
     ratioStrip([
