@@ -1,5 +1,9 @@
+import { factValue, isOf } from '../derived/fact-value.ts';
+import type { Fact } from '../entry/entry.ts';
+import { yearlyEnergy } from '../formulas/energy/yearly-energy.ts';
+import { applyFormula } from '../values/apply-formula.ts';
 import { counted, factCell, numberColumn, plainGroup, textColumn, valueCell, words } from './cells.ts';
-import type { Table } from './table.ts';
+import type { Cell, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
 
 const ID = 'no-load';
@@ -36,13 +40,19 @@ function build({ entry, derived }: TableInput): Table | null {
           id: `light-${String(index + 1)}`,
           cells: [
             words(conditions['load'] ?? null),
-            words(conditions['line'] ?? null),
+            words(conditions['line']?.replace(/\s*V(?: AC)?$/u, '') ?? null),
             factCell(value, 'not given', 'mW'),
-            words(null, 'with a load'),
+            yearlyCell(value),
           ],
         })),
       ]),
     ],
-    notes: [],
+    notes: light.length === 0 ? [] : ['With a load, the year counts all that is taken, the load included. No limit here looks at it.'],
   };
+}
+
+/** What a light load comes to in a year: all that is taken from the mains, the load included. */
+function yearlyCell(fact: Fact): Cell {
+  if (!isOf(fact, 'power')) return { kind: 'missing', reason: 'no power' };
+  return valueCell(applyFormula(yearlyEnergy, { power: factValue(fact) }), 'kWh');
 }

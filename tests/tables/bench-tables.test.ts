@@ -49,3 +49,19 @@ sharing: { total: 100 W, allocations: { C1: 98 W measured, C2: 30 W printed } }`
     expect(table.notes.at(-1)).toBe('Air: air temperature not given.');
   });
 });
+
+describe('power taken while little is asked for', () => {
+  test('a light load in a year is all that the mains gives, and no limit is said to look at it', () => {
+    const table = tableOf(
+      'no-load',
+      `device: { maker: Larkmoor, model: LM-Q100, kind: desktop charger }
+measurements: { standby: [{ value: 60 mW, line: 230 V }, { value: 0.25 W, line: 230 V, load: a keyboard at 0.1 W }] }`,
+    );
+    // 0.25 W × 8760 h = 2.19 kWh; 0.06 W × 8760 h = 0.5256 kWh; in joules 7 884 000 and 1 892 160.
+    expect(rowsOf(table)).toEqual([
+      ['nothing plugged in', '230', '0.06', '1892160'],
+      ['a keyboard at 0.1 W', '230', '0.25', '7884000'],
+    ]);
+    expect(table.notes.join(' ')).toContain('No limit here looks at it.');
+  });
+});
