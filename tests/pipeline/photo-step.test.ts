@@ -53,7 +53,6 @@ describe('an original', () => {
     ['a PNG', 'a.png', () => drawn(60, 40).png().toBuffer()],
     ['a PNG that is called .jpg', 'a.jpg', () => drawn(60, 40).png().toBuffer()],
     ['a WebP', 'a.webp', () => drawn(60, 40).webp().toBuffer()],
-    ['a TIFF', 'a.tif', () => drawn(60, 40).tiff().toBuffer()],
     ['16 bits a channel', 'a.png', () => drawn(60, 40).toColourspace('rgb16').png().toBuffer()],
     ['grey', 'a.png', () => drawn(60, 40).greyscale().png().toBuffer()],
     ['CMYK', 'a.jpg', () => drawn(60, 40).toColourspace('cmyk').jpeg().toBuffer()],
@@ -87,6 +86,19 @@ describe('an original', () => {
     ['30000 × 30000 pixels', 'a.png', headOfPng(30000, 30000), /30000 × 30000|decoded/],
   ])('%s is refused in words', async (_, name, bytes, reason) => {
     expect(await reasonOf(name, bytes)).toMatch(reason);
+  });
+
+  test('a TIFF is refused with advice, in both byte orders: a camera raw file is one, and its preview is not the photo', async () => {
+    const tiff = await drawn(60, 40).tiff().toBuffer();
+    const raw = Buffer.from('MM\0*\0\0\0\x08\0\0\0\0\0\0', 'latin1');
+    for (const [name, bytes] of [
+      ['a.tif', tiff],
+      ['a.jpg', tiff],
+      ['b.raw', raw],
+    ] as const)
+      // prettier-ignore
+      expect(await reasonOf(name, bytes)).toMatch(/TIFF.*camera raw.*export it as JPEG or PNG/);
+    expect(await reasonOf('c.raw', Buffer.from('\0\0\0\x18ftypcrx \0\0\0\x01crx isom', 'latin1'))).toMatch(/camera raw/);
   });
 
   test('one that is cut short is refused', async () => {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import sharp from 'sharp';
 import type { PhotoSource } from '../../corpus/published-photo.ts';
 import { OPENING } from './inspect-photo.ts';
+import { PHOTO_KINDS } from './photo-kind.ts';
 
 /** One encoded picture. */
 export interface EncodedPhoto {
@@ -18,8 +19,9 @@ export interface EncodedPhoto {
 export const WEBP_WIDTHS = [480, 960, 1780] as const;
 export const JPEG_WIDTHS = [960] as const;
 
-/** Changes whenever the bytes of the outputs may. */
+/** Changes whenever the bytes of the outputs may, and whenever other originals are taken. */
 export const ENCODING = JSON.stringify({
+  kinds: PHOTO_KINDS,
   WEBP_WIDTHS,
   JPEG_WIDTHS,
   webp: 78,

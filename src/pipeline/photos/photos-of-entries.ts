@@ -128,7 +128,7 @@ function finding(rule: 'photo-missing' | 'photo-refused' | 'photo-name', message
   return pipelineFinding(rule, message, { in: 'data', path, part: 'value' });
 }
 
-const ENDINGS: Readonly<Record<PhotoKind, RegExp>> = { jpeg: /\.jpe?g$/i, png: /\.png$/i, webp: /\.webp$/i, tiff: /\.tiff?$/i };
+const ENDINGS: Readonly<Record<PhotoKind, RegExp>> = { jpeg: /\.jpe?g$/i, png: /\.png$/i, webp: /\.webp$/i };
 
 function nameRemark(file: string, kind: PhotoKind, at: DataPath): readonly Finding[] {
   return ENDINGS[kind].test(file) ? [] : [finding('photo-name', `"${file}" is a ${kind.toUpperCase()} by its content`, at)];
