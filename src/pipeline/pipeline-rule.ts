@@ -62,7 +62,8 @@ export const PIPELINE_RULES = [
     title: 'A photo cannot be published',
     severity: 'error',
     why: 'A browser would not show it, or it would take more time and memory than a page should.',
-    advice: 'Export it as JPEG or PNG, as one picture that stands still, of at most 60 million pixels and 40 MB; camera raw files and TIFF too.',
+    advice:
+      'Export it as JPEG or PNG, as one picture that stands still, of at most 60 million pixels and 40 MB; camera raw files and TIFF too.',
     source: { ...COMMON_PRACTICE, section: 'what browsers show; limits of this program' },
   },
   {
