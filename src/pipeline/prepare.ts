@@ -34,6 +34,7 @@ import { dropSheets, hasSheet } from './sheet-file.ts';
 import { byText } from './text-order.ts';
 import { dropPhotos, hasPhoto } from './photos/photo-store.ts';
 import { writePhotoList } from './photos/photo-list.ts';
+import { photoStamps, type PhotoStamps } from './photos/photo-stamps.ts';
 import { photosOfEntries } from './photos/photos-of-entries.ts';
 import { writeIfChanged } from './write-if-changed.ts';
 
@@ -128,6 +129,7 @@ async function readEntries(
   const known = options.steps === undefined ? readRecords(options.cache, version) : new Map<string, CachedRecord>();
   const byNumber = factsByNumber(facts);
   const judgedBy = `${deratingKey(derating)}${benchKey(bench)}`;
+  const stamps = photoStamps(options.cache);
   const forPages = options.mode !== 'check';
   const unread: FileFinding[] = [];
   const kept: CachedRecord[] = [];
@@ -140,11 +142,18 @@ async function readEntries(
     }
     const cached = known.get(source.file);
     const key = `${read.hash}${judgedBy}`;
-    if (cached?.key === key && stillHolds(cached.record, source, byNumber, forPages ? options : null)) kept.push(cached);
+    if (cached?.key === key && stillHolds(cached.record, source, { facts: byNumber, stamps, folders: forPages ? options : null }))
+      kept.push(cached);
     else jobs.push({ source, text: read.text, key });
   }
   const logs = await logsOfEntries(jobs, options.steps === undefined ? { cache: options.cache, version } : null);
-  const photos = await photosOfEntries(jobs, { cache: options.cache, encode: forPages, onDone: options.onPhoto ?? (() => undefined) });
+  const photos = await photosOfEntries(jobs, {
+    cache: options.cache,
+    stamps,
+    encode: forPages,
+    onDone: options.onPhoto ?? (() => undefined),
+  });
+  stamps.keep();
   const withBeside = jobs.map((job) => ({ ...job, logs: logs.get(job.source.file) ?? [], photos: photos.get(job.source.file) ?? [] }));
   const fresh = await prepareMany(
     withBeside,
@@ -172,12 +181,16 @@ function benchKey(bench: Bench): string {
 }
 
 /** Whether a record is that of the entry as it is now; with what the pages need of it in `prepared`, where they are asked for. */
-function stillHolds(record: EntryRecord, source: EntryFile, facts: PartFactsByNumber, folders: PrepareOptions | null): boolean {
+function stillHolds(
+  record: EntryRecord,
+  source: EntryFile,
+  { facts, stamps, folders }: { readonly facts: PartFactsByNumber; readonly stamps: PhotoStamps; readonly folders: PrepareOptions | null },
+): boolean {
   const numbers = record.stated.parts.map((part) => part.number);
   return (
     factsKey(numbers, facts) === record.factsKey &&
     (folders === null || hasPageWork(record, folders)) &&
-    record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name) === hash)
+    record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name, stamps.hashOf) === hash)
   );
 }
 

@@ -17,10 +17,14 @@ export function pathBeside(entryPath: string, name: string): string | null {
   });
 }
 
-/** Hash of a file beside an entry, null where it is not there. */
-export function hashBeside(entryPath: string, name: string): string | null {
+/**
+ * Hash of a file beside an entry, null where it is not there.
+ *
+ * @param hashOf where hashes come from; out of the file's bytes unless something else knows them
+ */
+export function hashBeside(entryPath: string, name: string, hashOf: (path: string) => string = hashOfFile): string | null {
   const path = pathBeside(entryPath, name);
-  return path === null ? null : orNull(() => hashOfFile(path));
+  return path === null ? null : orNull(() => hashOf(path));
 }
 
 /** A file may be gone, or closed to us, a moment after it was looked for. */
@@ -35,7 +39,7 @@ function orNull<T>(read: () => T): T | null {
 const PIECE = 1 << 20;
 
 /** Hash of a file's bytes, read piece by piece: a log is larger than anything that should stand in memory. */
-function hashOfFile(path: string): string {
+export function hashOfFile(path: string): string {
   const file = openSync(path, 'r');
   try {
     const hash = createHash('sha256');

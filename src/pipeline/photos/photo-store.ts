@@ -5,6 +5,7 @@ import type { PhotoSource, PublishedPhoto } from '../../corpus/published-photo.t
 import { writeIfChanged } from '../write-if-changed.ts';
 import { encodePhoto, ENCODING } from './encode-photo.ts';
 import { inspectPhoto, type Inspection } from './inspect-photo.ts';
+import { STAMPS } from './photo-stamps.ts';
 
 /** What is kept of one original, by the hash of its bytes and of how it is encoded. */
 interface KeptPhoto {
@@ -71,5 +72,6 @@ export function hasPhoto(cache: string, { digest, sources }: PublishedPhoto): bo
 export function dropPhotos(cache: string, keep: ReadonlySet<string>): void {
   const folder = join(cache, 'photos');
   if (!existsSync(folder)) return;
-  for (const name of readdirSync(folder)) if (!keep.has(name)) rmSync(join(folder, name), { recursive: true, force: true });
+  for (const name of readdirSync(folder))
+    if (!keep.has(name) && name !== STAMPS) rmSync(join(folder, name), { recursive: true, force: true });
 }

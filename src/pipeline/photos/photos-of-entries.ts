@@ -11,6 +11,7 @@ import { hashBeside, pathBeside } from '../read-beside.ts';
 import type { EntryFile } from '../scan-content.ts';
 import { byText } from '../text-order.ts';
 import type { PhotoKind } from './photo-kind.ts';
+import type { PhotoStamps } from './photo-stamps.ts';
 import { photoKey, storedPhoto } from './photo-store.ts';
 
 /** A photo of an entry as its sheet needs it. Plain data. */
@@ -36,6 +37,7 @@ interface WantedPhoto {
 /** Where pictures are kept, whether they are made, and whom to tell how far it is. */
 export interface PhotoStep {
   readonly cache: string;
+  readonly stamps: PhotoStamps;
   /** `check` looks at the originals and makes nothing of them. */
   readonly encode: boolean;
   readonly onDone: (done: number, total: number) => void;
@@ -48,7 +50,9 @@ export async function photosOfEntries(
 ): Promise<ReadonlyMap<string, readonly EntryPhoto[]>> {
   const wanted = jobs.flatMap(({ source, text }) =>
     photoFilesIn(text).flatMap((file, index) =>
-      file === null ? [] : [{ source, index, file, path: pathBeside(source.path, file), hash: hashBeside(source.path, file) }],
+      file === null
+        ? []
+        : [{ source, index, file, path: pathBeside(source.path, file), hash: hashBeside(source.path, file, step.stamps.hashOfPhoto) }],
     ),
   );
   if (wanted.length === 0) return new Map();
