@@ -15,12 +15,9 @@ vi.mock('node:fs', async (actual) => {
     opened.push(String(path));
     return fs.openSync(path, ...more);
   };
-  const readFileSync = (
-    path: Parameters<typeof FileSystem.readFileSync>[0],
-    options?: Parameters<typeof FileSystem.readFileSync>[1],
-  ): Buffer | string => {
+  const readFileSync = (path: FileSystem.PathOrFileDescriptor, ...options: [FileSystem.ReadFileSyncOptions?]): Buffer | string => {
     opened.push(String(path));
-    return fs.readFileSync(path, options ?? null);
+    return options[0] === undefined ? fs.readFileSync(path) : fs.readFileSync(path, options[0]);
   };
   return { ...fs, openSync, readFileSync };
 });
