@@ -1,18 +1,15 @@
 import { createHash } from 'node:crypto';
-import { readdirSync } from 'node:fs';
-import { dirname } from 'node:path';
-import { didYouMean } from '../entry/nearest-word.ts';
 import type { LogFile } from '../entry/entry.ts';
 import { parseFrontmatter } from '../entry/parse-frontmatter.ts';
 import { readLogs } from '../entry/read-logs.ts';
 import { LOGS_SCHEMA } from '../entry/schema-logs.ts';
 import { logFinding } from './log-findings.ts';
 import { cachedReading, keepReading } from './log-cache.ts';
+import { notBeside } from './not-beside.ts';
 import { hashBeside, pathBeside } from './read-beside.ts';
 import type { LogReading } from './read-log.ts';
 import { readManyLogs, type LogJob } from './read-many-logs.ts';
 import type { EntryFile } from './scan-content.ts';
-import { byText } from './text-order.ts';
 
 /** A log of an entry: what it says, and what its result depends on. */
 export interface EntryLog extends LogReading {
@@ -70,19 +67,10 @@ function keyOf({ log, hash }: WantedLog): string {
     .digest('hex');
 }
 
+const LOGS = { word: 'log', names: /\.(?:csv|tsv|txt|log)$/i };
+
 function notThere({ log, source }: WantedLog): LogReading {
-  const files = filesBeside(source.path).filter((name) => /\.(?:csv|tsv|txt|log)$/i.test(name));
-  const nearest = didYouMean(log.file, files);
-  const others = files.length === 0 ? 'it has no log' : `it has ${files.map((name) => `"${name}"`).join(', ')}`;
-  const message = `There is no file "${log.file}" in the folder of the entry; ${others}${nearest === null ? '' : `. ${nearest}`}`;
+  const message = notBeside(source.path, log.file, LOGS);
   const finding = logFinding({ rule: 'log-file-missing', message }, { in: 'data', path: log.path, part: 'value' });
   return { id: log.id, file: log.file, summary: null, inEntry: [finding], inFile: [] };
-}
-
-function filesBeside(entryPath: string): readonly string[] {
-  try {
-    return readdirSync(dirname(entryPath)).sort(byText);
-  } catch {
-    return [];
-  }
 }

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { lineKey, partsFromRows } from '../entry/parts-from-rows.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import type { EntryRecord } from './entry-record.ts';
+import { notBeside } from './not-beside.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { readBeside } from './read-beside.ts';
 import { readSpreadsheet, type Spreadsheet } from './read-spreadsheet.ts';
@@ -19,6 +20,8 @@ export interface PartsFile {
   readonly inSpreadsheet: (finding: Finding) => FileFinding | null;
 }
 
+const SPREADSHEETS = { word: 'spreadsheet', names: /\.(?:csv|tsv)$/i };
+
 /** Reads the spreadsheet that `parts: parts.csv` names; other frontmatter comes back as it is. */
 export function partsFileOf(frontmatter: unknown, source: EntryFile): PartsFile {
   const name = partsName(frontmatter);
@@ -27,7 +30,7 @@ export function partsFileOf(frontmatter: unknown, source: EntryFile): PartsFile 
   const bytes = readBeside(source.path, name);
   const dependsOn = [{ name, hash: bytes === null ? null : createHash('sha256').update(bytes).digest('hex') }];
   if (bytes === null) {
-    const missing = pipelineFinding('parts-file-missing', `There is no file "${name}" beside the entry`, {
+    const missing = pipelineFinding('parts-file-missing', notBeside(source.path, name, SPREADSHEETS), {
       in: 'data',
       path: ['parts'],
       part: 'value',

@@ -190,7 +190,8 @@ function stillHolds(
   return (
     factsKey(numbers, facts) === record.factsKey &&
     (folders === null || hasPageWork(record, folders)) &&
-    record.dependsOn.every(({ name, hash }) => hashBeside(source.path, name, stamps.hashOf) === hash)
+    // What was not found is looked for again: the finding says what lies there instead.
+    record.dependsOn.every(({ name, hash }) => hash !== null && hashBeside(source.path, name, stamps.hashOf) === hash)
   );
 }
 

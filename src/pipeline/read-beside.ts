@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
-import { closeSync, openSync, readFileSync, readSync, realpathSync, statSync } from 'node:fs';
-import { dirname, join, sep } from 'node:path';
+import { closeSync, openSync, readdirSync, readFileSync, readSync, realpathSync, statSync } from 'node:fs';
+import { dirname, join, relative, resolve, sep, win32 } from 'node:path';
 
 /** Bytes of a file beside an entry, or null where it is not there, is no file, or lies outside the entry's folder. */
 export function readBeside(entryPath: string, name: string): Buffer | null {
@@ -10,11 +10,52 @@ export function readBeside(entryPath: string, name: string): Buffer | null {
 
 /** Where a file beside an entry lies, or null where it is not there, is no file, or lies outside the entry's folder. */
 export function pathBeside(entryPath: string, name: string): string | null {
-  return orNull(() => {
-    const folder = realpathSync(dirname(entryPath));
-    const path = realpathSync(join(folder, name));
-    return path.startsWith(folder + sep) && statSync(path).isFile() ? path : null;
-  });
+  const found = lookBeside(entryPath, name);
+  return found.is === 'there' ? found.path : null;
+}
+
+/** What became of a name that an entry gives for a file beside it. */
+export type Beside =
+  | { readonly is: 'there'; readonly path: string }
+  | { readonly is: 'outside' }
+  /** The name on disk, which differs in upper and lower case only. */
+  | { readonly is: 'other case'; readonly spelling: string }
+  | { readonly is: 'absent' };
+
+/**
+ * Looks for a file by the name that an entry gives. The spelling is compared with what the folder lists, so that an entry that one
+ * file system takes holds on every other.
+ */
+export function lookBeside(entryPath: string, name: string): Beside {
+  const folder = orNull(() => realpathSync(dirname(entryPath)));
+  if (folder === null) return { is: 'absent' };
+  const steps = relative(folder, resolve(folder, name)).split(sep);
+  if (win32.isAbsolute(name) || steps[0] === '..') return { is: 'outside' };
+  const spelt = onDisk(folder, steps);
+  if (spelt === null) return { is: 'absent' };
+  const path = orNull(() => realpathSync(join(folder, ...spelt)));
+  if (path === null) return { is: 'absent' };
+  if (!path.startsWith(folder + sep)) return { is: 'outside' };
+  if (orNull(() => statSync(path).isFile()) !== true) return { is: 'absent' };
+  const isSpeltSo = spelt.every((step, at) => step.normalize() === steps[at]?.normalize());
+  return isSpeltSo ? { is: 'there', path } : { is: 'other case', spelling: spelt.join('/') };
+}
+
+/** The steps of a path as their folders list them; null where one is not there in any case. */
+function onDisk(folder: string, steps: readonly string[]): readonly string[] | null {
+  const spelt: string[] = [];
+  for (const step of steps) {
+    const names = orNull(() => readdirSync(join(folder, ...spelt))) ?? [];
+    // An accented letter is one code point on one system and two on another.
+    const composed = step.normalize();
+    const listed =
+      names.find((each) => each === step) ??
+      names.find((each) => each.normalize() === composed) ??
+      names.find((each) => each.normalize().toLowerCase() === composed.toLowerCase());
+    if (listed === undefined) return null;
+    spelt.push(listed);
+  }
+  return spelt;
 }
 
 /**

@@ -168,6 +168,17 @@ describe('photos of an entry', () => {
     expect(pictures).toEqual([]);
   });
 
+  test('one that is not there is looked for again in the next run, and what lies there by then is said', async () => {
+    const { content, work } = await withPhotos();
+    const said = async (): Promise<string | undefined> => {
+      const { diagnostics } = await prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'check' });
+      return diagnostics.find(({ rule }) => rule === 'photo-missing')?.message;
+    };
+    expect(await said()).toMatch(/it has "board\.jpg"\. Did/);
+    writeFileSync(join(content, 'teardowns/a/BORD.JPG'), await fromTelephone());
+    expect(await said()).toMatch(/spelt "BORD\.JPG", not "bord\.jpg"/);
+  });
+
   test('are made once, kept, and made anew when the original changes', async () => {
     const content = contentFolder({ 'teardowns/a/index.md': entryText('A', 'x\n', PHOTOS.split('\n').slice(0, 2).join('\n') + '\n') });
     const original = join(content, 'teardowns/a/board.jpg');

@@ -1,15 +1,13 @@
-import { readdirSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { dirname, extname, basename } from 'node:path';
+import { extname, basename } from 'node:path';
 import sharp from 'sharp';
 import type { PhotoSource, PublishedPhoto } from '../../corpus/published-photo.ts';
 import type { DataPath, Finding } from '../../diagnostics/finding.ts';
-import { didYouMean } from '../../entry/nearest-word.ts';
 import { parseFrontmatter } from '../../entry/parse-frontmatter.ts';
+import { notBeside } from '../not-beside.ts';
 import { pipelineFinding } from '../pipeline-rule.ts';
 import { hashBeside, pathBeside } from '../read-beside.ts';
 import type { EntryFile } from '../scan-content.ts';
-import { byText } from '../text-order.ts';
 import type { PhotoKind } from './photo-kind.ts';
 import type { PhotoStamps } from './photo-stamps.ts';
 import { photoKey, storedPhoto } from './photo-store.ts';
@@ -138,21 +136,8 @@ function nameRemark(file: string, kind: PhotoKind, at: DataPath): readonly Findi
   return ENDINGS[kind].test(file) ? [] : [finding('photo-name', `"${file}" is a ${kind.toUpperCase()} by its content`, at)];
 }
 
-function notThere({ path }: EntryFile, file: string, at: DataPath): Finding {
-  const files = filesBeside(path).filter((name) => /\.(?:jpe?g|png|webp|tiff?|hei[cf])$/i.test(name));
-  const nearest = didYouMean(file, files);
-  const others = files.length === 0 ? 'it has no picture' : `it has ${files.map((name) => `"${name}"`).join(', ')}`;
-  return finding(
-    'photo-missing',
-    `There is no file "${file}" in the folder of the entry; ${others}${nearest === null ? '' : `. ${nearest}`}`,
-    at,
-  );
-}
+const PICTURES = { word: 'picture', names: /\.(?:jpe?g|png|webp|tiff?|hei[cf])$/i };
 
-function filesBeside(entryPath: string): readonly string[] {
-  try {
-    return readdirSync(dirname(entryPath)).sort(byText);
-  } catch {
-    return [];
-  }
+function notThere({ path }: EntryFile, file: string, at: DataPath): Finding {
+  return finding('photo-missing', notBeside(path, file, PICTURES), at);
 }
