@@ -6,7 +6,7 @@ import { folderBeside, mayReplace, swapFolder } from './folder-swap.ts';
 import { isUpToDate, markOutput, siteKey } from './output-state.ts';
 import { prepareApart, type Preparation } from './prepare-apart.ts';
 import { readPhotoList } from './photos/photo-list.ts';
-import { pictureFaults, picturesIn } from './photos/output-pictures.ts';
+import { pictureFaults, filesThatMayBePictures } from './photos/output-pictures.ts';
 import { keepAddresses } from './published-addresses.ts';
 import { buildWithAstro, type SiteBuilder } from './site-builder.ts';
 
@@ -82,7 +82,7 @@ async function buildInto(fresh: string, out: string, key: string, prepared: Prep
   options.onProgress?.('links', 0, slugs.length);
   const faults = [
     ...checkOutput(fresh, options.base, slugs),
-    ...pictureFaults(fresh, picturesIn(fresh), readPhotoList(options.prepared).originals),
+    ...pictureFaults(fresh, filesThatMayBePictures(fresh), readPhotoList(options.prepared).originals),
   ];
   if (!existsSync(join(fresh, 'index.html'))) faults.push({ page: 'index.html', message: 'The site has no home page' });
   if (faults.length > 0) return { ended: 'faults in output', prepared, faults };

@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { encodePhoto } from '../../src/pipeline/photos/encode-photo.ts';
 import { inspectPhoto } from '../../src/pipeline/photos/inspect-photo.ts';
 import { metadataIn } from '../../src/pipeline/photos/picture-metadata.ts';
-import { LARGEST_PICTURE, pictureFaults, picturesIn } from '../../src/pipeline/photos/output-pictures.ts';
+import { LARGEST_PICTURE, pictureFaults, filesThatMayBePictures } from '../../src/pipeline/photos/output-pictures.ts';
 import { readPhotoList } from '../../src/pipeline/photos/photo-list.ts';
 import { prepare } from '../../src/pipeline/prepare.ts';
 import { contentFolder, entryText, temporaryFolder } from './content-folder.ts';
@@ -214,11 +214,19 @@ describe('pictures of a finished site', () => {
     writeFileSync(join(folder, 'original.png'), clean);
     writeFileSync(join(folder, 'small.webp'), await drawn(60, 40).webp().toBuffer());
     writeFileSync(join(folder, 'huge.png'), Buffer.alloc(LARGEST_PICTURE + 1));
+    // What it is called hides nothing; what names EXIF in its words is no picture.
+    writeFileSync(join(folder, 'board'), telephone);
+    writeFileSync(join(folder, 'board.bin'), clean);
+    writeFileSync(join(folder, 'moving.JPG'), Buffer.concat([await drawn(60, 40).jpeg().toBuffer(), Buffer.from('ftypmp42')]));
+    writeFileSync(join(folder, '_headers'), '/*\n  X-Words: Exif\0\0http://ns.adobe.com/xap/\n');
     const hash = createHash('sha256').update(clean).digest('hex');
-    const faults = pictureFaults(folder, picturesIn(folder), [hash]);
+    const faults = pictureFaults(folder, filesThatMayBePictures(folder), [hash]);
     expect(faults.map(({ page, message }) => `${page}: ${message}`)).toEqual([
+      expect.stringMatching(/^board: .*place \(GPS\)/),
+      expect.stringMatching(/^board\.bin: .*untouched original/),
       expect.stringMatching(/^deep\/from-public\.jpg: .*place \(GPS\)/),
       expect.stringMatching(/^huge\.png: .*2\.0 MB/),
+      expect.stringMatching(/^moving\.JPG: .*data behind its end/),
       expect.stringMatching(/^original\.png: .*untouched original/),
     ]);
     expect(statSync(join(folder, 'small.webp')).size).toBeLessThan(LARGEST_PICTURE);

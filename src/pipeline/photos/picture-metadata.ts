@@ -1,32 +1,57 @@
-/** Metadata that a picture holds, in words; empty where it has none. Reads JPEG, PNG and WebP as far as their blocks go; never throws. */
+import { jpegSegments } from './jpeg-segments.ts';
+import { HEAD, pictureContainer } from './picture-container.ts';
+import { TIFF_TAGS, tiffTags } from './tiff-directory.ts';
+
+/**
+ * Metadata that a picture or a film holds, in words; empty where it has none, or is something else. Reads JPEG, PNG and WebP block by
+ * block, and looks behind their ends, where telephones put the film of a moving photo. Never throws.
+ */
 export function metadataIn(bytes: Buffer): readonly string[] {
-  const text = (from: number, to: number): string => bytes.toString('latin1', from, to);
-  if (bytes[0] === 0xff && bytes[1] === 0xd8) return inJpeg(bytes);
-  if (text(1, 4) === 'PNG') return inPng(bytes);
-  if (text(0, 4) === 'RIFF' && text(8, 12) === 'WEBP') return inWebp(bytes);
-  // Other containers are not taken apart: what names EXIF or XMP is taken at its word.
-  return bytes.includes('Exif') || bytes.includes('http://ns.adobe.com/xap/') ? ['metadata'] : [];
+  switch (pictureContainer(bytes.subarray(0, HEAD))) {
+    case 'jpeg':
+      return inJpeg(bytes);
+    case 'png':
+      return inPng(bytes);
+    case 'webp':
+      return inWebp(bytes);
+    case 'tiff':
+      return inTiff(bytes);
+    case 'gif':
+    case 'boxes':
+    case 'film':
+      return byMarks(bytes);
+    case null:
+      return [];
+  }
+}
+
+const EXIF_WITH_PLACE = 'EXIF with a place (GPS)';
+
+const BEHIND = 'data behind its end (as the film of a moving photo)';
+
+/** Zeros behind the end only fill a block. */
+function isFilled(rest: Buffer): boolean {
+  return rest.some((byte) => byte !== 0);
 }
 
 function inJpeg(bytes: Buffer): readonly string[] {
   const found = new Set<string>();
-  for (let at = 2; at + 4 <= bytes.length && bytes[at] === 0xff;) {
-    const marker = bytes[at + 1] ?? 0;
-    // Start of the scan: only pixels follow.
-    if (marker === 0xda || marker === 0xd9) break;
-    const length = bytes.readUInt16BE(at + 2);
-    const head = bytes.toString('latin1', at + 4, Math.min(at + 34, bytes.length));
-    if (marker === 0xe1) found.add(head.startsWith('Exif') ? exifWords(bytes.subarray(at + 4, at + 2 + length)) : 'XMP');
+  const { segments, end } = jpegSegments(bytes);
+  for (const { marker, content } of segments) {
+    if (marker === 0xe1) found.add(content.toString('latin1', 0, 4) === 'Exif' ? exifWords(content) : 'XMP');
     if (marker === 0xed) found.add('IPTC');
     if (marker === 0xfe) found.add('a comment');
-    at += 2 + length;
   }
+  if (end !== null && isFilled(bytes.subarray(end))) found.add(BEHIND);
   return [...found];
 }
 
-/** The tag of the block of places is 0x8825. */
+const EXIF_HEAD = 'Exif\0\0';
+
+/** A block of EXIF, with or without its head. */
 function exifWords(block: Buffer): string {
-  return block.includes(Buffer.from([0x88, 0x25])) || block.includes(Buffer.from([0x25, 0x88])) ? 'EXIF with a place (GPS)' : 'EXIF';
+  const tiff = block.toString('latin1', 0, EXIF_HEAD.length) === EXIF_HEAD ? block.subarray(EXIF_HEAD.length) : block;
+  return tiffTags(tiff).has(TIFF_TAGS.places) ? EXIF_WITH_PLACE : 'EXIF';
 }
 
 function inPng(bytes: Buffer): readonly string[] {
@@ -36,20 +61,54 @@ function inPng(bytes: Buffer): readonly string[] {
     const type = bytes.toString('latin1', at + 4, at + 8);
     if (type === 'eXIf') found.add(exifWords(bytes.subarray(at + 8, at + 8 + length)));
     if (type === 'iTXt' || type === 'tEXt' || type === 'zTXt') found.add('text');
-    if (type === 'IEND') break;
     at += 12 + length;
+    if (type !== 'IEND') continue;
+    if (isFilled(bytes.subarray(at))) found.add(BEHIND);
+    break;
   }
   return [...found];
 }
 
 function inWebp(bytes: Buffer): readonly string[] {
   const found = new Set<string>();
-  for (let at = 12; at + 8 <= bytes.length;) {
+  const end = 8 + bytes.readUInt32LE(4);
+  for (let at = 12; at + 8 <= Math.min(end, bytes.length);) {
     const type = bytes.toString('latin1', at, at + 4);
     const length = bytes.readUInt32LE(at + 4);
     if (type === 'EXIF') found.add(exifWords(bytes.subarray(at + 8, at + 8 + length)));
     if (type === 'XMP ') found.add('XMP');
     at += 8 + length + (length % 2);
   }
+  if (isFilled(bytes.subarray(end + (end % 2)))) found.add(BEHIND);
   return [...found];
+}
+
+function inTiff(bytes: Buffer): readonly string[] {
+  const tags = tiffTags(bytes);
+  const place = tags.has(TIFF_TAGS.places) ? [EXIF_WITH_PLACE] : tags.has(TIFF_TAGS.camera) ? ['EXIF'] : [];
+  return [...place, ...(tags.has(TIFF_TAGS.xmp) ? ['XMP'] : []), ...(tags.has(TIFF_TAGS.iptc) ? ['IPTC'] : [])];
+}
+
+/** Other containers are not taken apart: what names EXIF, XMP or a place after ISO 6709 is taken at its word. */
+function byMarks(bytes: Buffer): readonly string[] {
+  const exif = !bytes.includes('Exif\0', 0, 'latin1') ? [] : [hasPlaceSomewhere(bytes) ? EXIF_WITH_PLACE : 'EXIF'];
+  const xmp = bytes.includes('http://ns.adobe.com/xap/') ? ['XMP'] : [];
+  return [...exif, ...xmp, ...(bytes.includes('location.ISO6709') || hasWrittenPlace(bytes) ? ['a place'] : [])];
+}
+
+/** The block of EXIF stands in a box of its own, away from the word that announces it. */
+function hasPlaceSomewhere(bytes: Buffer): boolean {
+  return ['II*\0', 'MM\0*'].some((head) => {
+    for (let at = bytes.indexOf(head, 0, 'latin1'); at !== -1; at = bytes.indexOf(head, at + 4, 'latin1'))
+      if (tiffTags(bytes.subarray(at)).has(TIFF_TAGS.places)) return true;
+    return false;
+  });
+}
+
+/** A film's box of a place: its length and language, four bytes, and then degrees with their sign. */
+function hasWrittenPlace(bytes: Buffer): boolean {
+  for (let at = bytes.indexOf('\xa9xyz', 0, 'latin1'); at !== -1; at = bytes.indexOf('\xa9xyz', at + 4, 'latin1')) {
+    if (/^[+-]\d/.test(bytes.toString('latin1', at + 8, at + 10))) return true;
+  }
+  return false;
 }
