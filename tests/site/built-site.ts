@@ -22,7 +22,7 @@ export interface BuiltSite {
 /** What a test puts into the content folder besides. */
 export interface MoreContent {
   /** Files by path from the content folder. */
-  readonly files?: Readonly<Record<string, string>>;
+  readonly files?: Readonly<Record<string, string | Uint8Array>>;
   /** Address under which the site is published. */
   readonly address?: string;
 }
@@ -36,9 +36,9 @@ export async function buildSmallSite(base: string, teardowns: readonly string[],
   for (const slug of teardowns)
     cpSync(join(PROJECT_ROOT, 'demo', 'teardowns', slug), join(content, 'teardowns', slug), { recursive: true });
   if (more.address !== undefined) appendFileSync(join(content, 'site.yaml'), `address: ${more.address}\n`);
-  for (const [path, text] of Object.entries(more.files ?? {})) {
+  for (const [path, bytes] of Object.entries(more.files ?? {})) {
     mkdirSync(dirname(join(content, path)), { recursive: true });
-    writeFileSync(join(content, path), text);
+    writeFileSync(join(content, path), bytes);
   }
   const prepared = join(room, 'prepared');
   const { manifest } = await prepare({ content, prepared, cache: join(room, 'cache'), mode: 'build' });
