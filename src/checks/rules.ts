@@ -1,16 +1,10 @@
-import type { Severity } from '../diagnostics/finding.ts';
+import type { RuleDeclaration } from '../diagnostics/rule-declaration.ts';
 import { READING_RULES } from '../entry/reading-rules.ts';
 import { sourceInWords } from './finding-of.ts';
 import { CHECKS } from './index.ts';
 
 /** A rule as its page and `explain` show it. */
-export interface RuleDescription {
-  readonly id: string;
-  readonly title: string;
-  readonly severity: Severity;
-  readonly why: string;
-  readonly advice: string;
-  readonly source: string;
+export interface RuleDescription extends RuleDeclaration<string> {
   /** Stem of the example entry in `src/checks/examples/`; null for rules of the reader, which have none there. */
   readonly example: string | null;
 }

@@ -1,13 +1,9 @@
-import type { Diagnostic, Severity } from './finding.ts';
+import type { RuleDeclaration } from './rule-declaration.ts';
+import type { Diagnostic } from './finding.ts';
 import { sortedDiagnostics } from './sorted-diagnostics.ts';
 
 /** What a SARIF log says about a rule beside its findings. */
-export interface DescribedRule {
-  readonly id: string;
-  readonly title: string;
-  readonly why: string;
-  readonly severity: Severity;
-}
+export type DescribedRule = Pick<RuleDeclaration<unknown>, 'id' | 'title' | 'why' | 'severity'>;
 
 /**
  * Findings as a SARIF 2.1.0 log (OASIS, Static Analysis Results Interchange Format Version 2.1.0). A finding that the

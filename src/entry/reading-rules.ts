@@ -1,14 +1,8 @@
+import type { RuleDeclaration } from '../diagnostics/rule-declaration.ts';
 import type { DataPath, Finding, Severity, Whereabouts } from '../diagnostics/finding.ts';
 
 /** Declaration of a rule that the reader of entries reports, so that it has its page and can be explained. */
-export interface ReadingRule {
-  readonly id: string;
-  readonly title: string;
-  readonly severity: Severity;
-  readonly why: string;
-  readonly advice: string;
-  readonly source: string;
-}
+export type ReadingRule = RuleDeclaration<string>;
 
 const YAML = 'YAML 1.2.2, yaml.org/spec/1.2.2';
 const FORMAT = 'entry format, version 1';

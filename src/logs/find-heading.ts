@@ -12,7 +12,7 @@ export interface FoundHeading extends LogHeading {
 }
 
 /**
- * The row that has most of the heads that the entry names, the first such; the first row where none has any. A row of units below it
+ * The row that has most of the heads that the entry names, the first such; the first row where none of them stands. A row of units below it
  * belongs to the heading.
  */
 export function findHeading(rows: readonly (readonly string[])[], log: LogFile): FoundHeading | null {

@@ -1,14 +1,8 @@
+import type { RuleDeclaration } from '../diagnostics/rule-declaration.ts';
 import type { DataPath, Severity } from '../diagnostics/finding.ts';
 
 /** Declaration of a rule that the reader of logs reports, so that it has its page and can be explained. */
-export interface LogRule {
-  readonly id: string;
-  readonly title: string;
-  readonly severity: Severity;
-  readonly why: string;
-  readonly advice: string;
-  readonly source: string;
-}
+export type LogRule = RuleDeclaration<string>;
 
 const PRACTICE = 'common practice';
 

@@ -1,15 +1,8 @@
-import type { Severity } from '../diagnostics/finding.ts';
+import type { RuleDeclaration } from '../diagnostics/rule-declaration.ts';
 import type { Source } from '../values/value.ts';
 
 /** Declaration of a rule that a reader (and not a check of data) reports, so that it has its page and can be explained. */
-export interface ProseRule {
-  readonly id: string;
-  readonly title: string;
-  readonly severity: Severity;
-  readonly why: string;
-  readonly advice: string;
-  readonly source: Source;
-}
+export type ProseRule = RuleDeclaration<Source>;
 
 const COMMON_PRACTICE = { title: 'Common practice', section: '', standing: 'common practice' } as const satisfies Source;
 

@@ -1,16 +1,10 @@
-import type { Finding, Severity, Whereabouts } from '../diagnostics/finding.ts';
+import type { RuleDeclaration } from '../diagnostics/rule-declaration.ts';
+import type { Finding, Whereabouts } from '../diagnostics/finding.ts';
 import { sourceText } from '../markdown/source-text.ts';
 import type { Source } from '../values/value.ts';
 
 /** Declaration of a rule about files and folders, which the pipeline reports before or after entries are read. */
-export interface PipelineRule {
-  readonly id: string;
-  readonly title: string;
-  readonly severity: Severity;
-  readonly why: string;
-  readonly advice: string;
-  readonly source: Source;
-}
+export type PipelineRule = RuleDeclaration<Source>;
 
 const COMMON_PRACTICE = { title: 'Common practice', section: '', standing: 'common practice' } as const satisfies Source;
 

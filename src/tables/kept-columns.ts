@@ -1,7 +1,7 @@
 import type { Cell, Row, Table } from './table.ts';
 
 /**
- * The table without the columns that no row has anything in. Where a column lacks the same thing in every row, the reason
+ * The table without the columns that are empty in every row. Where a column lacks the same thing in every row, the reason
  * stands once among the notes: "Air, rise: air temperature not given."
  */
 export function withoutEmptyColumns(table: Table): Table {

@@ -30,7 +30,7 @@ const HUNDRED = '5V 3A, 9V 3A, 15V 3A, 20V 5A, PPS 3.3-21V 5A';
 const EPR = '5V 3A, 9V 3A, 15V 3A, 20V 5A, 28V 5A, EPR AVS 15-28V 100W';
 
 describe('the axes', () => {
-  it('end at 22 V, and at 50 V as soon as any port of the device goes above', () => {
+  it('end at 22 V, and at 50 V as soon as one port of the device goes above', () => {
     expect(envelopeAxes(offersOf(HUNDRED)).volts).toBe(22);
     expect(envelopeAxes(offersOf(EPR)).volts).toBe(50);
     expect(drawn('5V 3A', null, EPR)).toContain(`M${x(5, 50)} ${y(0)}V${y(3)}`);

@@ -4,7 +4,7 @@ import { logColumns } from '../../src/logs/log-columns.ts';
 import { logReader } from '../../src/logs/log-reader.ts';
 import type { LogSummary } from '../../src/logs/log-summary.ts';
 
-/** A log of 40 minutes at 20 V: 5 A for ten minutes, then 3.25 A; a row every two seconds. Made by the same reader as any other. */
+/** A log of 40 minutes at 20 V: 5 A for ten minutes, then 3.25 A; a row every two seconds. Made by the reader that reads a reviewer's logs. */
 export function foldBackLog(more: Partial<LogFile> = {}): LogSummary {
   const log: LogFile = {
     ...{ id: 'full load', file: 'c1.csv', columns: { time: 't (s)', voltage: 'U (V)', current: 'I (A)' }, decimal: 'point' },

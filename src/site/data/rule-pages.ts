@@ -1,5 +1,5 @@
+import type { RuleDeclaration } from '../../diagnostics/rule-declaration.ts';
 import { CHECKS } from '../../checks/index.ts';
-import type { Severity } from '../../diagnostics/finding.ts';
 import { READING_RULES } from '../../entry/reading-rules.ts';
 import { LOG_RULES } from '../../logs/log-rule.ts';
 import { PROSE_RULES } from '../../markdown/prose-rule.ts';
@@ -7,13 +7,7 @@ import { PIPELINE_RULES } from '../../pipeline/pipeline-rule.ts';
 import type { Source, Standing } from '../../values/value.ts';
 
 /** A rule as its page shows it. */
-export interface RulePage {
-  readonly id: string;
-  readonly title: string;
-  readonly severity: Severity;
-  readonly why: string;
-  readonly advice: string;
-  readonly source: string;
+export interface RulePage extends RuleDeclaration<string> {
   /** Standing of the source; null where the rule names it in words only. */
   readonly standing: Standing | null;
   readonly url: string | null;
@@ -26,9 +20,7 @@ export interface RuleGroup {
   readonly rules: readonly RulePage[];
 }
 
-interface SourcedRule extends Omit<RulePage, 'source' | 'standing' | 'url'> {
-  readonly source: Source;
-}
+type SourcedRule = RuleDeclaration<Source>;
 
 /** All rules by what they look at, in the order in which an entry meets them. */
 export function ruleGroups(): readonly RuleGroup[] {
