@@ -2,7 +2,7 @@ import tseslint from 'typescript-eslint';
 import astro from 'eslint-plugin-astro';
 
 const CORE =
-  'src/{units,values,standards,formulas,diagnostics,roles,stages,usb-pd,entry,logs,sharing,derived,checks,tables,figures,corpus,render}/**/*.ts';
+  'src/{units,values,standards,formulas,diagnostics,roles,stages,usb-pd,entry,logs,sharing,derived,checks,tables,figures,corpus,render,pages}/**/*.ts';
 
 export default tseslint.config(
   {

@@ -1,7 +1,6 @@
+import type { AcrossFacts } from '../corpus/across-facts.ts';
 import type { StatedMaker, StatedPart } from '../corpus/agreement/stated-text.ts';
 import type { FormulaUse } from '../corpus/formula-uses.ts';
-import type { SheetTerms } from '../corpus/search-words-of-sheet.ts';
-import type { SheetFacts } from '../corpus/sheet-facts.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { Answer, Entry } from '../entry/entry.ts';
 import type { PublishedPhoto } from '../corpus/published-photo.ts';
@@ -42,12 +41,6 @@ export interface EntryRecord {
   readonly photos: readonly { readonly published: PublishedPhoto; readonly hash: string }[];
   /** Size of the drawn sheet in bytes; null where there is no sheet. */
   readonly sheetBytes: number | null;
-}
-
-/** What lists across all sheets need of one, beyond its summary; the site reads it from `across.json`. */
-export interface AcrossFacts {
-  readonly facts: SheetFacts;
-  readonly terms: SheetTerms;
 }
 
 interface RecordedLink {

@@ -3,7 +3,7 @@ import type { PreparedSheet, SheetSummary } from '../corpus/prepared.ts';
 import { sheetTerms } from '../corpus/search-words-of-sheet.ts';
 import { factsOf } from '../corpus/sheet-facts.ts';
 import { drawSheet } from '../render/draw-sheet.ts';
-import type { AcrossFacts } from './entry-record.ts';
+import type { AcrossFacts } from '../corpus/across-facts.ts';
 import { sheetBytes } from './sheet-file.ts';
 import { summaryOf } from './summary-of.ts';
 

@@ -4,7 +4,7 @@ import { finderRegister, type FinderRegister } from '../../corpus/finder-row.ts'
 import { searchIndex, type SearchDocument, type SearchIndex } from '../../corpus/search-index.ts';
 import { searchTerms } from '../../corpus/search-terms.ts';
 import { FORMULAS } from '../../formulas/index.ts';
-import type { AcrossFacts } from '../../pipeline/entry-record.ts';
+import type { AcrossFacts } from '../../corpus/across-facts.ts';
 import type { Manifest } from '../../corpus/prepared.ts';
 import { corpusOf } from './corpus-of-site.ts';
 import { familySentence } from '../../corpus/family-sentence.ts';

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import type { MethodUses } from '../../pipeline/method-uses.ts';
+import type { MethodUses } from '../../corpus/method-uses.ts';
 
 let held: { readonly stamp: string; readonly uses: Readonly<Record<string, MethodUses>> } | null = null;
 

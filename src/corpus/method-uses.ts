@@ -1,7 +1,6 @@
-import type { FormulaUse } from '../corpus/formula-uses.ts';
-import { ROWS_A_PAGE } from '../corpus/pages-of.ts';
-import type { EntryRecord } from './entry-record.ts';
-import type { SheetSummary } from '../corpus/prepared.ts';
+import type { FormulaUse } from './formula-uses.ts';
+import { ROWS_A_PAGE } from './pages-of.ts';
+import type { SheetSummary } from './prepared.ts';
 
 /** The sheets that use one formula: how many there are, and what the newest of them compute with it. */
 export interface MethodUses {
@@ -11,7 +10,10 @@ export interface MethodUses {
 }
 
 /** Uses by formula id over the sheets that are listed, in their order; written as `methods.json` for the site. */
-export function methodUses(records: readonly EntryRecord[], listed: readonly SheetSummary[]): Readonly<Record<string, MethodUses>> {
+export function methodUses(
+  records: readonly { readonly slug: string; readonly uses: readonly FormulaUse[] }[],
+  listed: readonly SheetSummary[],
+): Readonly<Record<string, MethodUses>> {
   const bySlug = new Map(records.map((record) => [record.slug, record.uses]));
   const uses = new Map<string, { sheets: number; newest: MethodUses['newest'][number][] }>();
   for (const { slug } of listed) {

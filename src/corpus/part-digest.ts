@@ -1,5 +1,5 @@
-import type { CorpusSheet } from '../../corpus/corpus-sheet.ts';
-import type { PartPage } from '../../corpus/part-uses.ts';
+import type { CorpusSheet } from './corpus-sheet.ts';
+import type { PartPage } from './part-uses.ts';
 
 /** What the page of a part shows of a sheet: its address, number and name. */
 export function sheetDigest(sheet: CorpusSheet): readonly unknown[] {

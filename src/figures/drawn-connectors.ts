@@ -1,4 +1,4 @@
-import type { Connector } from '../../entry/entry.ts';
+import type { Connector } from '../entry/entry.ts';
 
 const CONNECTORS: readonly Connector[] = ['USB-C', 'USB-A', 'barrel', 'captive cable', 'wireless'];
 

@@ -1,4 +1,4 @@
-import type { PartFacts } from '../../corpus/part-facts/part-facts.ts';
+import type { PartFacts } from './part-facts/part-facts.ts';
 
 /** The fact sheet of a part number, or of the number that it is another spelling of; null where there is none. */
 export function factsOfPart(facts: readonly PartFacts[], number: string): PartFacts | null {

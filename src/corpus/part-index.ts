@@ -1,5 +1,5 @@
-import type { PartPage } from '../../corpus/part-uses.ts';
-import { ROLES } from '../../roles/index.ts';
+import type { PartPage } from './part-uses.ts';
+import { ROLES } from '../roles/index.ts';
 
 const PLACES: ReadonlyMap<string, number> = new Map(ROLES.map((role, index) => [role.id, index]));
 

@@ -1,6 +1,6 @@
-import type { CorpusSheet } from '../../corpus/corpus-sheet.ts';
-import type { MakerPage, MakerPart } from '../../corpus/maker-uses.ts';
-import { pagesOf, type ListPage } from '../../corpus/pages-of.ts';
+import type { CorpusSheet } from './corpus-sheet.ts';
+import type { MakerPage, MakerPart } from './maker-uses.ts';
+import { pagesOf, type ListPage } from './pages-of.ts';
 
 /** One row of a maker's page: a device sold under the name, or a part that carries it. */
 type MakerRow = { readonly device: CorpusSheet } | { readonly part: MakerPart };
