@@ -33,7 +33,7 @@ function stripTable(rows: readonly FamilyStress[]): string {
 
 function rowOf(row: FamilyStress): string {
   const worst = row.worst.toFixed(2);
-  const judged = row.isOver ? markWith('over', `<span class="vh">over </span><span class="q">${worst}</span>`) : worst;
+  const judged = row.isOver ? markWith('over', ` <span class="vh">over </span><span class="q">${worst}</span>`) : worst;
   return (
     `<tr><th scope="row" class="full role">${escapeText(capitalised(row.name))}</th><td class="bar-col full">${familyStrip(row)}</td>` +
     `${stackCell('Median', row.median.toFixed(2), 'n')}${stackCell('Worst', judged, 'n')}${stackCell('Sheets', row.marks.length, 'n')}</tr>`

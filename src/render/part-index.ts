@@ -54,7 +54,7 @@ function rowOf(part: PartPage): string {
 
 function ratingWords({ ratings: [first], differing, perhapsSame }: PartPage): string {
   const found = first === undefined ? '<span class="faded">– none found</span>' : `<span class="mono">${escapeText(first.written)}</span>`;
-  const differ = differing.length === 0 ? '' : ` <span class="sub">${markWith('warning', 'ratings differ')}</span>`;
+  const differ = differing.length === 0 ? '' : ` <span class="sub">${markWith('warning', ' ratings differ')}</span>`;
   const alike = perhapsSame.map((other) => other.number).join(', ');
   return found + differ + (alike === '' ? '' : ` <span class="sub">perhaps the same as ${escapeText(alike)}</span>`);
 }

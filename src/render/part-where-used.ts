@@ -60,7 +60,7 @@ function ratingWords({ ratings }: PartPage): string {
 function differingWords({ differing }: PartPage): string {
   if (differing.length === 0) return '';
   const words = `in ${differing.join(', ')}. One sheet may have misread the part, or one number stands for two versions: look at B.`;
-  return `<p class="same">${markWith('warning', 'Ratings differ')} ${escapeText(words)}</p>`;
+  return `<p class="same">${markWith('warning', ' Ratings differ')} ${escapeText(words)}</p>`;
 }
 
 function alikeWords({ perhapsSame }: PartPage): string {

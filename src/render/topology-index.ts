@@ -52,7 +52,7 @@ function powerClassWords({ powerClasses }: TopologyFamily): string {
       ({ name, count }) =>
         `<span class="class"><span class="q">${escapeText(name)}</span> <span class="soft">${countOf(count, 'sheet')}</span></span>`,
     )
-    .join('');
+    .join(' ');
 }
 
 function densityWords({ densityWPerCm3, members }: TopologyFamily): string {
