@@ -57,3 +57,10 @@ function usesOf(id: string, sheets: readonly SheetOnBench[]): string {
   );
   return uses.length === 0 ? '<span class="faded">– no sheet yet</span>' : `<ul class="plain">${uses.join('')}</ul>`;
 }
+
+/** Where the list of methods leads to the bench; nothing where the site says nothing of it. */
+export function benchLink(bench: Bench | undefined): string {
+  return bench === undefined || bench.instruments.length + bench.methods.length === 0
+    ? ''
+    : ' · <a href="/bench/">The bench: instruments and how it is done</a>';
+}

@@ -1,6 +1,7 @@
 // The HTML is our own writer's: attribute values stand in double quotes, and `<` never stands in text. So a tag is read exactly.
 const TAG = /<[a-z][a-z0-9]*(?:\s+[^\s=>"]+(?:="[^"]*")?)*\s*\/?>/g;
-const ROOTED = /(\s(?:href|src|action)=")\/(?!\/)/g;
+// Besides what a browser follows: where the scripts of the finder and the comparison fetch from and lead to.
+const ROOTED = /(\s(?:href|src|action|data-rows|data-sheets|data-compare)=")\/(?!\/)/g;
 const ROOTED_SET = /(\ssrcset=")([^"]*)(")/g;
 
 /**

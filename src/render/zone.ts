@@ -47,8 +47,16 @@ export function fullZone(zone: ZoneFrame, lead: string, matter: string): string 
   return `${zoneStart(zone)}<div class="zg">${above}<div class="c18">${matter}</div></div>${ZONE_END}`;
 }
 
-/** List of a sheet's zones, where a phone's letter boxes lead back to. */
+/** Opening and end of the list of a sheet's zones, where a phone's letter boxes lead back to; lines stand between. */
+export const ZONE_LIST_START = '<nav class="zones" id="zones" aria-label="Zones of this sheet"><ul>';
+export const ZONE_LIST_END = '</ul></nav>';
+
+/** List of a sheet's zones. */
 export function zoneList(zones: readonly ZoneFrame[]): string {
-  const items = zones.map((zone) => `<li><a href="#${zone.letter}"><b>${zone.letter}</b>${escapeText(zone.title ?? zone.label)}</a></li>`);
-  return `<nav class="zones" id="zones" aria-label="Zones of this sheet"><ul>${items.join('')}</ul></nav>`;
+  return `${ZONE_LIST_START}${zones.map(zoneListItem).join('')}${ZONE_LIST_END}`;
+}
+
+/** One line of the list of zones. */
+export function zoneListItem(zone: ZoneFrame): string {
+  return `<li><a href="#${zone.letter}"><b>${zone.letter}</b>${escapeText(zone.title ?? zone.label)}</a></li>`;
 }
