@@ -39,7 +39,6 @@ export default defineConfig({
   compressHTML: true,
   devToolbar: { enabled: false },
   integrations: [sheetFonts({ folder: fonts }), contentPolicy(), photoPicker(), watchPrepared(process.env.SEAMLINE_PREPARED)],
-  experimental: { incrementalBuild: true },
   vite: {
     cacheDir: join(cache, 'vite'),
     // A strict policy allows no data addresses: small fonts stay files.

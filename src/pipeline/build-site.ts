@@ -8,7 +8,11 @@ import { prepareApart, type Preparation } from './prepare-apart.ts';
 import { readPhotoList } from './photos/photo-list.ts';
 import { pictureFaults, filesThatMayBePictures } from './photos/output-pictures.ts';
 import { keepAddresses } from './published-addresses.ts';
-import { buildWithAstro, type SiteBuilder } from './site-builder.ts';
+import { buildFromFrames, type BuiltSite, type SiteBuilder } from './site-builder.ts';
+import { keepOutput, previousOutput } from './built-site/previous-output.ts';
+import { siteFrames, type SiteFrames } from './built-site/site-frames.ts';
+import { readPolicies } from './read-policies.ts';
+import { readSettings } from './read-settings.ts';
 
 /** What `buildSite` is asked for. */
 export interface BuildOptions {
@@ -43,6 +47,8 @@ export async function buildSite(options: BuildOptions): Promise<BuildOutcome> {
       reason: `${out} holds files that this program did not write; give an empty or a new folder with --out`,
     };
   }
+  const giveUp = new AbortController();
+  const frames = options.builder === undefined ? beginFrames(options, giveUp.signal) : undefined;
   const prepared = await prepareApart({
     content: options.content,
     prepared: options.prepared,
@@ -51,43 +57,74 @@ export async function buildSite(options: BuildOptions): Promise<BuildOutcome> {
     onProgress: (done, total) => options.onProgress?.('entries', done, total),
     onPhoto: (done, total) => options.onProgress?.('photos', done, total),
   });
-  if (hasErrors(prepared.diagnostics)) return { ended: 'errors in content', prepared };
+  if (hasErrors(prepared.diagnostics)) {
+    giveUp.abort();
+    return { ended: 'errors in content', prepared };
+  }
   const key = siteKey({ prepared: options.prepared, base: options.base, address: prepared.site.address });
   if (options.keepUnchanged === true && isUpToDate(out, key)) return { ended: 'published', prepared, unchanged: true };
   mkdirSync(dirname(out), { recursive: true });
   const fresh = folderBeside(out);
   try {
-    return await buildInto(fresh, out, key, prepared, options);
+    return await buildInto({ fresh, out, key, frames }, prepared, options);
   } finally {
     rmSync(fresh, { recursive: true, force: true });
   }
 }
 
-async function buildInto(fresh: string, out: string, key: string, prepared: Preparation, options: BuildOptions): Promise<BuildOutcome> {
-  const { site, slugs } = prepared;
+/** Starts on what does not follow from the entries while they are being read. */
+function beginFrames(options: BuildOptions, signal: AbortSignal): Promise<SiteFrames> {
+  const { settings: site } = readSettings(resolve(options.content), readPolicies(resolve(options.content)).policies);
+  const frames = siteFrames({ prepared: resolve(options.prepared), cache: resolve(options.cache), base: options.base, site, signal });
+  // A fault is told where the frames are needed; until then nobody listens.
+  frames.catch(() => undefined);
+  return frames;
+}
+
+interface BuildPlace {
+  /** Empty folder to build into. */
+  readonly fresh: string;
+  readonly out: string;
+  readonly key: string;
+  readonly frames: Promise<SiteFrames> | undefined;
+}
+
+async function buildInto({ fresh, out, key, frames }: BuildPlace, prepared: Preparation, options: BuildOptions): Promise<BuildOutcome> {
+  const { slugs } = prepared;
+  const cache = resolve(options.cache);
   options.onProgress?.('pages', 0, slugs.length);
+  const previous = previousOutput(cache, out);
+  let built: BuiltSite;
   try {
-    const request = {
-      prepared: resolve(options.prepared),
-      folder: fresh,
-      base: options.base,
-      cache: resolve(options.cache),
-      address: site.address,
-      sheets: prepared,
-    };
-    await (options.builder ?? buildWithAstro)(request);
+    built = await (options.builder ?? buildFromFrames)({
+      ...{ prepared: resolve(options.prepared), folder: fresh, base: options.base, cache, preparation: prepared, previous },
+      ...(frames === undefined ? {} : { frames }),
+      onPage: (done, total) => options.onProgress?.('pages', done, total),
+    });
   } catch (error) {
     return { ended: 'pages failed', prepared, reason: error instanceof Error ? error.message : String(error) };
   }
   options.onProgress?.('links', 0, slugs.length);
-  const faults = [
-    ...checkOutput(fresh, options.base, slugs),
-    ...pictureFaults(fresh, filesThatMayBePictures(fresh), readPhotoList(options.prepared).originals),
-  ];
-  if (!existsSync(join(fresh, 'index.html'))) faults.push({ page: 'index.html', message: 'The site has no home page' });
+  const faults = faultsOf(fresh, built, prepared, options);
   if (faults.length > 0) return { ended: 'faults in output', prepared, faults };
-  markOutput(fresh, key);
+  const state = markOutput(fresh, key);
   swapFolder(fresh, out);
+  keepOutput(cache, out, state, built);
   keepAddresses(resolve(options.content), slugs);
   return { ended: 'published', prepared, unchanged: false };
+}
+
+function faultsOf(
+  fresh: string,
+  built: BuiltSite,
+  { slugs }: Preparation,
+  options: BuildOptions,
+): readonly OutputFault[] {
+  const { originals } = readPhotoList(options.prepared);
+  const faults = [
+    ...checkOutput(fresh, options.base, slugs, built.facts),
+    ...pictureFaults(fresh, filesThatMayBePictures(fresh), originals),
+  ];
+  if (!existsSync(join(fresh, 'index.html'))) faults.push({ page: 'index.html', message: 'The site has no home page' });
+  return faults;
 }

@@ -2,7 +2,7 @@ import { spawn, type ChildProcess } from 'node:child_process';
 import { existsSync, watch } from 'node:fs';
 import { PROJECT_ROOT } from './project-root.ts';
 import { prepare, type Prepared } from './prepare.ts';
-import { siteEnvironment, siteProgram } from './site-builder.ts';
+import { siteEnvironment, siteProgram } from './built-site/site-frames.ts';
 
 /** What `startDev` is asked for. */
 export interface DevOptions {
@@ -52,13 +52,13 @@ export async function startDev(options: DevOptions): Promise<DevSession> {
 }
 
 function startServer(options: DevOptions, address: string | null): ChildProcess {
-  const request = { prepared: options.prepared, folder: options.prepared, base: options.base, cache: options.cache, address };
+  const environment = siteEnvironment({ ...options, address }, options.prepared);
   const child = spawn(
     process.execPath,
     [siteProgram(), 'dev', '--root', PROJECT_ROOT, '--host', '127.0.0.1', '--port', String(options.port)],
     {
       cwd: PROJECT_ROOT,
-      env: { ...process.env, ...siteEnvironment(request), NODE_ENV: 'development' },
+      env: { ...process.env, ...environment, NODE_ENV: 'development' },
       stdio: ['ignore', 'pipe', 'pipe'],
     },
   );

@@ -1,5 +1,4 @@
-import { copyFileSync, existsSync, mkdirSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { existsSync } from 'node:fs';
 import { openDataPath } from './open-data-path.ts';
 
 /**
@@ -29,26 +28,22 @@ export interface PublishedSheets {
   readonly former: readonly (readonly [string, string])[];
 }
 
-/**
- * Copies the data of the listed devices and the tables over all into a finished site. What the comparison and the planner fetch stands
- * under the former names too, so that an address that somebody kept still holds its choice.
- */
-export function copyOpenData(prepared: string, folder: string, { slugs, former }: PublishedSheets): void {
-  for (const name of SITE_FILES) copyOpenFile(prepared, folder, `data/${name}`);
-  for (const slug of slugs) for (const path of Object.values(deviceFiles(slug))) copyOpenFile(prepared, folder, path);
-  for (const [name, slug] of former)
-    for (const kind of ['compared', 'planned'] as const) copyOpenFile(prepared, folder, deviceFiles(slug)[kind], deviceFiles(name)[kind]);
+/** A file of open data: where it stands, and where it goes, from the root of the site. */
+export interface OpenDataFile {
+  readonly from: string;
+  readonly path: string;
 }
 
-/** Copies one file into a finished site, where it is there. */
-function copyOpenFile(prepared: string, folder: string, path: string, as = path): void {
-  const to = join(folder, ...as.split('/'));
-  try {
-    copyFileSync(openDataPath(prepared, path), to);
-  } catch (error) {
-    if (!existsSync(openDataPath(prepared, path))) return;
-    if (existsSync(dirname(to))) throw error;
-    mkdirSync(dirname(to), { recursive: true });
-    copyFileSync(openDataPath(prepared, path), to);
-  }
+/**
+ * The data of the listed devices and the tables over all, as far as they are there. What the comparison and the planner fetch stands under
+ * the former names too, so that an address that somebody kept still holds its choice.
+ */
+export function openDataOfSite(prepared: string, { slugs, former }: PublishedSheets): readonly OpenDataFile[] {
+  const own = [...SITE_FILES.map((name) => `data/${name}`), ...slugs.flatMap((slug) => Object.values(deviceFiles(slug)))];
+  const underFormer = former.flatMap(([name, slug]) =>
+    (['compared', 'planned'] as const).map((kind) => [deviceFiles(slug)[kind], deviceFiles(name)[kind]] as const),
+  );
+  return [...own.map((path) => [path, path] as const), ...underFormer]
+    .map(([path, as]) => ({ from: openDataPath(prepared, path), path: as }))
+    .filter(({ from }) => existsSync(from));
 }

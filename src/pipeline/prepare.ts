@@ -37,6 +37,7 @@ import { dropPhotos, hasPhoto } from './photos/photo-store.ts';
 import { writePhotoList } from './photos/photo-list.ts';
 import { photoStamps, type PhotoStamps } from './photos/photo-stamps.ts';
 import { photosOfEntries } from './photos/photos-of-entries.ts';
+import { writeSiteSettings } from './site-settings-file.ts';
 import { writeIfChanged } from './write-if-changed.ts';
 
 /** What `prepare` is asked for. */
@@ -111,6 +112,7 @@ export async function prepare(options: PrepareOptions): Promise<Prepared> {
 /** What the site reads over all entries. */
 function writeForPages({ prepared, cache }: PrepareOptions, records: readonly EntryRecord[], manifest: Manifest): void {
   const listed = new Set(manifest.sheets.map(({ slug }) => slug));
+  writeSiteSettings(prepared, manifest.site);
   writeIfChanged(join(prepared, 'manifest.json'), JSON.stringify(manifest));
   writeIfChanged(join(prepared, 'methods.json'), JSON.stringify(methodUses(records, manifest.sheets)));
   writeIfChanged(join(prepared, 'across.json'), JSON.stringify(acrossOf(records, manifest)));

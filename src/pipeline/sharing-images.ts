@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import type { Manifest, SheetSummary } from '../corpus/prepared.ts';
@@ -40,15 +40,6 @@ export async function drawSharingImages(prepared: string, cache: string): Promis
 function dropImages(folder: string, keep: ReadonlySet<string>): void {
   if (!existsSync(folder)) return;
   for (const name of readdirSync(folder)) if (!keep.has(join(folder, name))) rmSync(join(folder, name), { force: true });
-}
-
-/** Puts the kept images into a finished site. */
-export function copySharingImages(files: readonly SharingFile[], folder: string): void {
-  for (const { kept, path } of files) {
-    const to = join(folder, ...path.split('/'));
-    mkdirSync(join(to, '..'), { recursive: true });
-    copyFileSync(kept, to);
-  }
 }
 
 /** Faces of the site's lettering, each with those that stand in for characters that it lacks. */

@@ -1,92 +1,61 @@
-import { spawn } from 'node:child_process';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
-import { copyOpenData, type PublishedSheets } from './device-files.ts';
-import { copyPhotos } from './photos/photo-list.ts';
-import { PROJECT_ROOT } from './project-root.ts';
-import { copySharingImages, drawSharingImages } from './sharing-images.ts';
-import { writeSiteMap } from './site-map.ts';
+import { statSync } from 'node:fs';
+import { buildPages } from './built-site/build-pages.ts';
+import { freshSite, putCopy, putText, takenOver, type FreshSite } from './built-site/fresh-site.ts';
+import type { PageFacts } from './built-site/page-facts.ts';
+import type { PreviousOutput } from './built-site/previous-output.ts';
+import { siteFrames, type SiteFrames } from './built-site/site-frames.ts';
+import { openDataOfSite } from './device-files.ts';
+import { readPhotoList } from './photos/photo-list.ts';
+import type { Preparation } from './prepare-apart.ts';
+import { drawSharingImages } from './sharing-images.ts';
+import { siteMap } from './site-map.ts';
 
 /** What the site is built from and where to. */
 export interface SiteBuildRequest {
   readonly prepared: string;
-  /** Empty folder to write the pages into. */
+  /** Empty folder to write the site into. */
   readonly folder: string;
   /** Base path with slashes at both ends. */
   readonly base: string;
   readonly cache: string;
-  /** Absolute address of the published site, null while unknown. */
-  readonly address: string | null;
-  readonly sheets: PublishedSheets;
+  readonly preparation: Pick<Preparation, 'site' | 'slugs' | 'former'>;
+  /** Frames that were begun before; made now where there are none. */
+  readonly frames?: Promise<SiteFrames>;
+  /** What the last build of the same output left. */
+  readonly previous?: PreviousOutput | null;
+  readonly onPage?: (done: number, total: number) => void;
 }
 
-/** Writes the pages into the requested folder. Rejects with a reason in words when it cannot. */
-export type SiteBuilder = (request: SiteBuildRequest) => Promise<void>;
-
-/** The environment in which the site's own configuration finds its folders. */
-export function siteEnvironment(request: Omit<SiteBuildRequest, 'sheets'>): Record<string, string> {
-  return {
-    SEAMLINE_PREPARED: request.prepared,
-    SEAMLINE_OUT: request.folder,
-    SEAMLINE_BASE: request.base,
-    // A variable of this name in the caller's environment (test runners and hosts set one) would win over the base path in templates.
-    BASE_URL: request.base,
-    SEAMLINE_CACHE: request.cache,
-    ...(request.address === null ? {} : { SEAMLINE_SITE: request.address }),
-    ASTRO_TELEMETRY_DISABLED: '1',
-  };
+/** A finished site that has not been looked over yet. */
+export interface BuiltSite {
+  readonly keys: ReadonlyMap<string, string>;
+  /** What is known of its pages already. */
+  readonly facts: ReadonlyMap<string, PageFacts>;
 }
 
-/** Program file of the site generator, for starting it with this very Node. */
-export function siteProgram(): string {
-  return join(dirname(createRequire(import.meta.url).resolve('astro/package.json')), 'bin', 'astro.mjs');
-}
+/** Writes the site into the requested folder. Rejects with a reason in words when it cannot. */
+export type SiteBuilder = (request: SiteBuildRequest) => Promise<BuiltSite>;
 
-/**
- * Ceilings for the generator's heap, which it otherwise lets grow with the machine: a thousand sheets were built within 300 MB,
- * and each further one adds its row of the manifest and its addresses.
- */
-function memoryFlags(sheets: number): string[] {
-  return [`--max-old-space-size=${Math.ceil(400 + sheets * 0.1)}`, '--max-semi-space-size=8'];
-}
-
-/** Builds with the site generator in a process of its own, so that its memory and its environment are its own too. */
-export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
+/** Builds the whole site: pages in their frames, open data, pictures, the map of the site. */
+export async function buildFromFrames(request: SiteBuildRequest): Promise<BuiltSite> {
+  const { prepared, cache, base, preparation } = request;
+  const { address } = preparation.site;
   // An image's address has to be a whole one, so there is none while that of the site is not known; drawn beside the pages otherwise.
-  const images = request.address === null ? Promise.resolve([]) : drawSharingImages(request.prepared, request.cache);
-  const [drawn] = await Promise.all([images, pagesByAstro(request)]);
-  copyOpenData(request.prepared, request.folder, request.sheets);
-  copySharingImages(drawn, request.folder);
-  copyPhotos(request.prepared, request.folder);
-  writeSiteMap(request.folder, request.base, request.address);
+  const images = address === null ? Promise.resolve([]) : drawSharingImages(prepared, cache);
+  const frames = await (request.frames ?? siteFrames({ prepared, cache, base, site: preparation.site }));
+  const site = freshSite(request.folder, request.previous ?? null);
+  const { onPage } = request;
+  const [drawn] = await Promise.all([images, buildPages(site, { prepared, base, frames, ...(onPage === undefined ? {} : { onPage }) })]);
+  for (const { from, path } of openDataOfSite(prepared, preparation)) copyStanding(site, path, from);
+  for (const { kept, path } of drawn) copyStanding(site, path, kept);
+  for (const { address: path, file } of readPhotoList(prepared).pictures) copyStanding(site, path.replace(/^\/+/, ''), file);
+  if (address !== null) putText(site, 'sitemap.xml', 'always', siteMap(site.facts, base, address));
+  return site;
 }
 
-async function pagesByAstro(request: SiteBuildRequest): Promise<void> {
-  const child = spawn(process.execPath, [...memoryFlags(request.sheets.slugs.length), siteProgram(), 'build', '--root', PROJECT_ROOT], {
-    cwd: PROJECT_ROOT,
-    env: { ...process.env, ...siteEnvironment(request), NODE_ENV: 'production' },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
-  let said = '';
-  const listen = (chunk: Buffer): void => void (said = (said + chunk.toString('utf8')).slice(-8000));
-  child.stdout.on('data', listen);
-  child.stderr.on('data', listen);
-  const code = await new Promise<number>((resolve, reject) => {
-    child.on('error', reject);
-    child.on('close', (status) => {
-      resolve(status ?? 1);
-    });
-  });
-  if (code !== 0) throw new Error(lastWords(said));
-}
-
-/** The error lines of the generator without colour codes and without stack frames. */
-function lastWords(said: string): string {
-  const lines = said
-    .replace(/\u001b\[[0-9;]*m/g, '')
-    .split('\n')
-    .map((line) => line.trimEnd());
-  const telling = lines.filter((line) => line.trim() !== '' && !/^\s*at\s/.test(line) && !/^\s*Stack trace/i.test(line));
-  const error = telling.findIndex((line) => /error/i.test(line));
-  return telling.slice(error === -1 ? -6 : error, error === -1 ? undefined : error + 8).join('\n');
+/** Copies a file that changes its time with its bytes, or takes it over. */
+function copyStanding(site: FreshSite, path: string, from: string): void {
+  const { size, mtimeMs } = statSync(from);
+  const key = `${from} ${String(size)} ${String(mtimeMs)}`;
+  if (!takenOver(site, path, key)) putCopy(site, path, key, from);
 }

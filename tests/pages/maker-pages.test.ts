@@ -51,15 +51,6 @@ test('two spellings of a name point to each other, on their pages and in the ind
   expect(drawnAt(pages, '/makers/').html).toContain('<span class="sub">perhaps the same as OSTREL</span>');
 });
 
-test('what an author wrote is text and never markup', () => {
-  const odd = inventedSheet({ slug: 'odd', maker: 'A & <b>', name: '<i>"1"', topology: 'buck & <u>', number: '<s>' });
-  const pages = plannedMakerPages(inventedCorpus([odd]));
-  const all = pages.map((page) => page.draw().html).join('');
-  expect(all).toContain('<h1>A &amp; &lt;b&gt;</h1>');
-  expect(all).toContain('<b>&lt;i&gt;&quot;1&quot;</b>');
-  expect(all).not.toMatch(/<b>"|<i>|<u>|<s>/);
-});
-
 test('a site without sheets has an index of makers that says so', () => {
   const pages = plannedMakerPages(inventedCorpus([]));
   expect(pages.map((page) => page.path)).toEqual(['/makers/']);

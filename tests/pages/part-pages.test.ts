@@ -59,15 +59,6 @@ test('a fact sheet stands with its number, and another spelling leads to it', ()
   expect(drawnAt(pages, '/parts/hv47/').html).toContain('another spelling of <a class="mono" href="/parts/hv-47/">HV-47</a>.');
 });
 
-test('what an author wrote is text and never markup', () => {
-  const odd = inventedPart({ number: '<n>&', maker: '<m>', stage: '<st>', references: ['<r>'], rating: '<v>', role: '<role>' });
-  const sheet = inventedSheet({ slug: 'odd', maker: '<dm>', name: '<dn>', number: '<no>', parts: [odd] });
-  const html = plannedPartPages(inventedCorpus([sheet])).map((page) => page.draw().html);
-  expect(html).toHaveLength(2);
-  expect(html.join('')).not.toMatch(/<(?:n|m|st|r|v|role|dm|dn|no)>/);
-  expect(html[1]).toContain('<h1>&lt;n&gt;&amp;</h1>');
-});
-
 test('a part of more than 200 uses turns, and so does an index of more than 200 numbers', () => {
   const numbers = Array.from({ length: 200 }, (_, index) => inventedPart({ number: `OC${String(index).padStart(3, '0')}` }));
   const sheets = Array.from({ length: 201 }, (_, index) =>

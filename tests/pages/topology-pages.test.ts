@@ -80,15 +80,6 @@ test('the list of families links each with its sheets, by size and by power clas
   );
 });
 
-test('what an author wrote is text and never markup', () => {
-  const odd = { maker: '<dm>', name: '<dn>', number: '<no>', topology: '<to>', ports: [{ id: 'C1', connector: '<co>' }] };
-  const parts = [inventedPart({ number: '<n>' })];
-  const sheets = ['a', 'b'].map((slug) => inventedSheet({ slug, ...odd, parts }));
-  const all = plannedTopologyPages(inventedCorpus(sheets)).map((page) => page.draw().html);
-  expect(all.join('')).not.toMatch(/<(?:dm|dn|no|to|co|n)>/);
-  expect(all.join('')).toContain('<b>&lt;dm&gt; &lt;dn&gt;</b>');
-});
-
 test('a family of more than 200 members turns, and its bars keep one scale', () => {
   const sheets = Array.from({ length: 201 }, (_, index) =>
     inventedSheet({

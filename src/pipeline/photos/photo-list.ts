@@ -1,5 +1,5 @@
-import { copyFileSync, mkdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { PublishedPhoto } from '../../corpus/published-photo.ts';
 import { writeIfChanged } from '../write-if-changed.ts';
 import { storedFile } from './photo-store.ts';
@@ -31,16 +31,5 @@ export function readPhotoList(prepared: string): PhotoList {
     return JSON.parse(readFileSync(join(prepared, LIST), 'utf8')) as PhotoList;
   } catch {
     return { pictures: [], originals: [] };
-  }
-}
-
-/** Copies the pictures into a finished site. */
-export function copyPhotos(prepared: string, folder: string): void {
-  const made = new Set<string>();
-  for (const { address, file } of readPhotoList(prepared).pictures) {
-    const to = join(folder, ...address.split('/').filter((step) => step !== ''));
-    if (!made.has(dirname(to))) mkdirSync(dirname(to), { recursive: true });
-    made.add(dirname(to));
-    copyFileSync(file, to);
   }
 }
