@@ -12,7 +12,7 @@ const facts: PartFacts = {
   alsoWritten: ['<x>1'],
   stated: { maker: '<x>', datasheet: 'https://parts.example/?<x>' },
   note: '<x>',
-  corrections: [{ revision: 'B', date: '2026-02-01', where: '<x>', was: '<x>', is: '<x>', why: '<x>' }],
+  corrections: [{ date: '2026-02-01', where: '<x>', was: '<x>', is: '<x>', why: '<x>' }],
   file: 'parts/x.yaml',
   lines: {},
   hash: 'one',
