@@ -48,5 +48,6 @@ export interface CorpusSheet {
   readonly formerAddresses: readonly string[];
   /** Bulk capacitance in microfarads, null where there is none or it is not known. */
   readonly bulkMicrofarads: number | null;
+  /** What it is compared with other sheets by. */
   readonly traits: SheetTraits;
 }
