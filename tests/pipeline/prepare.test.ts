@@ -80,6 +80,7 @@ describe('files that cannot be entries', () => {
     expect(hasErrors(prepared.diagnostics)).toBe(true);
   });
 
+  // Root can read every file, whatever its mode says.
   test.skipIf(process.getuid?.() === 0)('not to be read', async () => {
     const content = contentFolder({ 'teardowns/a/index.md': entryText('A') });
     chmodSync(join(content, 'teardowns/a/index.md'), 0);
