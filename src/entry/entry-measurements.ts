@@ -80,6 +80,9 @@ export interface LogFile {
   readonly ambient: string | null;
   /** What was done, by the time from the first row as written. */
   readonly events: Readonly<Record<string, string>>;
+  /** Instruments that wrote it, in the author's words; by the word of the column where they differ. */
+  readonly instrument: string | Readonly<Record<string, string>> | null;
+  readonly method: string | null;
   readonly note: string | null;
   readonly path: DataPath;
 }

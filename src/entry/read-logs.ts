@@ -15,6 +15,8 @@ export function readLogs(source: EntrySource['logs'], portOf: PortNames = (text)
       line: fields.line ?? null,
       ambient: fields.ambient ?? null,
       events: fields.events ?? {},
+      instrument: fields.instrument ?? null,
+      method: fields.method ?? null,
       note: fields.note ?? null,
       path: ['logs', id],
     };

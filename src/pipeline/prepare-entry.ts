@@ -2,7 +2,9 @@ import { feedParts, type FactContradiction } from '../corpus/part-facts/feed-par
 import { factsKey, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
 import type { Derived } from '../derived/derived.ts';
 import type { Diagnostic, Finding } from '../diagnostics/finding.ts';
-import { readOnBench, type UnknownInstrument } from '../derived/bench/read-on-bench.ts';
+import type { UnknownInstrument } from '../derived/bench/instruments-named.ts';
+import { logsOnBench } from '../derived/bench/logs-on-bench.ts';
+import { readOnBench } from '../derived/bench/read-on-bench.ts';
 import { NO_BENCH, type Bench } from '../entry/bench.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { LogSummary } from '../logs/log-summary.ts';
@@ -75,7 +77,10 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
   const onBench = fed === null ? null : readOnBench(fed.entry, bench);
   findings.push(...(onBench?.unknown ?? []).map(unknownInstrumentFinding));
   const entry = onBench?.entry ?? null;
-  const derived = entry === null ? null : guard('derived', null, () => steps.derive(entry, logSummaries(logs, entry), derating));
+  const derived =
+    entry === null
+      ? null
+      : guard('derived', null, () => steps.derive(entry, logsOnBench(logSummaries(logs, entry), entry, bench), derating));
   const tables =
     entry === null || derived === null
       ? []
