@@ -18,10 +18,12 @@ import { capacityAgrees } from './capacity-agrees.ts';
 import { cellsOpened } from './cells-opened.ts';
 import { claimAgainstComputed } from './claim-against-computed.ts';
 import { claimedDensityPlausible } from './claimed-density-plausible.ts';
+import { claimsDiffer } from './claims-differ.ts';
 import { statedOtherwise } from './stated-otherwise.ts';
 import { deratingPolicyUnknown } from './derating-policy-unknown.ts';
 import { densityPlausible } from './density-plausible.ts';
 import { efficiencyConditions } from './efficiency-conditions.ts';
+import { efficiencyMarginAgrees } from './efficiency-margin-agrees.ts';
 import { efficiencyPlausible } from './efficiency-plausible.ts';
 import { efficiencyRowAgrees } from './efficiency-row-agrees.ts';
 import { formerAddresses } from './former-addresses.ts';
@@ -122,6 +124,7 @@ const ON_ENTRIES: readonly Check[] = [
   massPlausible,
   claimAgainstComputed,
   claimedDensityPlausible,
+  claimsDiffer,
   deratingPolicyUnknown,
   ratingExceeded,
   capacitorVoltageMargin,
@@ -151,6 +154,7 @@ const ON_ENTRIES: readonly Check[] = [
   efficiencyPlausible,
   efficiencyConditions,
   efficiencyRowAgrees,
+  efficiencyMarginAgrees,
   storedChargeUnproven,
   poweredOpen,
   cellsOpened,
