@@ -87,6 +87,16 @@ describe('files that cannot be entries', () => {
     expect(placesOf(await prepareIn(content))).toEqual(['teardowns/a/index.md:1:1 file-unreadable']);
   });
 
+  test.each(['teardowns', 'parts', 'policies'])('a file called %s, where a folder belongs', async (name) => {
+    expect(placesOf(await prepareIn(contentFolder({ [name]: 'x' })))).toContain(`${name}:1:1 file-unreadable`);
+  });
+
+  test.each(['site.yaml', 'bench.yaml', 'published-addresses.txt'])('a folder called %s, where a file belongs', async (name) => {
+    const content = temporaryFolder();
+    writeFiles(content, { 'teardowns/a/index.md': entryText('A'), [`${name}/x`]: 'x' });
+    expect(placesOf(await prepareIn(content))).toContain(`${name}:1:1 file-unreadable`);
+  });
+
   test('a folder called index.md', async () => {
     expect(placesOf(await prepareIn(contentFolder({ 'teardowns/a/index.md/x': 'x' })))).toEqual([
       'teardowns/a/index.md:1:1 file-unreadable',
