@@ -53,6 +53,16 @@ describe('addresses that were published', () => {
     expect(prepared.diagnostics.find(({ file }) => file === list)?.message).toContain('The old address /teardowns/gone/ has no redirect');
   });
 
+  test('a list longer than any entry may be is read to its end', async () => {
+    const content = contentFolder({
+      [list]: `${'/teardowns/a/\n'.repeat(30_000)}/teardowns/gone/\n`,
+      'teardowns/a/index.md': entryText('A'),
+    });
+    expect(placesOf(await prepareIn(content)).filter((place) => place.startsWith(list))).toEqual([
+      `${list}:30001:1 published-address-lost`,
+    ]);
+  });
+
   test('an entry that cannot be read keeps its address: its own findings are enough', async () => {
     const content = contentFolder({ [list]: '/teardowns/a/\n', 'teardowns/a/index.md': 'no frontmatter\n' });
     expect(placesOf(await prepareIn(content)).filter((place) => place.startsWith(list))).toEqual([]);
