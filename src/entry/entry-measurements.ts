@@ -1,6 +1,6 @@
 import type { DataPath } from '../diagnostics/finding.ts';
 import type { Quantity } from '../units/quantity.ts';
-import type { Fact } from './entry-facts.ts';
+import type { Fact, BenchLink } from './entry-facts.ts';
 
 /** A cable as the author describes it: "1 m AWG 20, marked 5 A". What the words leave open is null. */
 export interface CableUsed {
@@ -31,6 +31,10 @@ export interface EfficiencyPoint {
   /** Cable between port and load, where one was used. */
   readonly cable: CableUsed | null;
   readonly method: string | null;
+  /** Methods of the bench page; given where the bench file knows them. */
+  readonly byMethod?: readonly BenchLink[];
+  /** Instruments of the bench page among those that are named. */
+  readonly byInstrument?: readonly BenchLink[];
   readonly instrument: string | null;
   readonly ambient: Fact<'temperature'> | null;
   readonly after: Fact<'time'> | null;
@@ -63,6 +67,10 @@ export interface MeasuredPoint {
   /** Conditions as written, by the word of the format: line, port, output, load, ambient, after, emissivity, bandwidth, at. */
   readonly conditions: Readonly<Record<string, string>>;
   readonly method: string | null;
+  /** Methods of the bench page; given where the bench file knows them. */
+  readonly byMethod?: readonly BenchLink[];
+  /** Instruments of the bench page among those that are named. */
+  readonly byInstrument?: readonly BenchLink[];
   readonly note: string | null;
   readonly instrument: string | null;
   readonly path: DataPath;
@@ -83,6 +91,10 @@ export interface LogFile {
   /** Instruments that wrote it, in the author's words; by the word of the column where they differ. */
   readonly instrument: string | Readonly<Record<string, string>> | null;
   readonly method: string | null;
+  /** Methods of the bench page; given where the bench file knows them. */
+  readonly byMethod?: readonly BenchLink[];
+  /** Instruments of the bench page among those that are named. */
+  readonly byInstrument?: readonly BenchLink[];
   readonly note: string | null;
   readonly path: DataPath;
 }

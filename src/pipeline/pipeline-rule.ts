@@ -221,6 +221,14 @@ export const PIPELINE_RULES = [
     source: COMMON_PRACTICE,
   },
   {
+    id: 'method-unknown',
+    title: 'A method that is nearly one of the bench',
+    severity: 'warning',
+    why: 'It is shown as words of its own, and leads readers nowhere.',
+    advice: 'Write the name as bench.yaml has it; a method of your own needs other words.',
+    source: COMMON_PRACTICE,
+  },
+  {
     id: 'internal-fault',
     title: 'A rule of this program failed',
     severity: 'error',

@@ -2,6 +2,8 @@ import { feedParts, type FactContradiction } from '../corpus/part-facts/feed-par
 import { factsKey, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
 import type { Derived } from '../derived/derived.ts';
 import type { Diagnostic, Finding } from '../diagnostics/finding.ts';
+import { doneByMethod } from '../derived/bench/done-by-method.ts';
+import type { UnknownMethod } from '../derived/bench/methods-named.ts';
 import type { UnknownInstrument } from '../derived/bench/instruments-named.ts';
 import { logsOnBench } from '../derived/bench/logs-on-bench.ts';
 import { readOnBench } from '../derived/bench/read-on-bench.ts';
@@ -76,7 +78,9 @@ export function prepareEntry(source: EntryFile, text: string, steps: EntrySteps,
   findings.push(...(fed?.contradictions ?? []).map(contradictionFinding));
   const onBench = fed === null ? null : readOnBench(fed.entry, bench);
   findings.push(...(onBench?.unknown ?? []).map(unknownInstrumentFinding));
-  const entry = onBench?.entry ?? null;
+  const byMethod = onBench === null ? null : doneByMethod(onBench.entry, bench);
+  findings.push(...(byMethod?.unknown ?? []).map(unknownMethodFinding));
+  const entry = byMethod?.entry ?? null;
   const derived =
     entry === null
       ? null
@@ -176,6 +180,10 @@ function contradictionFinding({ part, field, message }: FactContradiction): Find
 
 function unknownInstrumentFinding({ path, message }: UnknownInstrument): Finding {
   return pipelineFinding('instrument-unknown', message, { in: 'data', path, part: 'value' });
+}
+
+function unknownMethodFinding({ path, message }: UnknownMethod): Finding {
+  return pipelineFinding('method-unknown', message, { in: 'data', path, part: 'value' });
 }
 
 function namesOf(entry: Entry | null, derived: Derived | null, tables: readonly Table[], steps: EntrySteps): NamesInReach | null {

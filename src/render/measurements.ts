@@ -2,6 +2,7 @@ import { escapeText } from '../figures/markup.ts';
 import { scrollRegion } from './scroll-region.ts';
 import { factValue } from '../derived/fact-value.ts';
 import { isMissing } from '../values/value.ts';
+import { instrumentWords, methodWords } from './made-by.ts';
 import { quantityWords } from './quantity.ts';
 import type { Claim, Entry, MeasuredPoint } from '../entry/entry.ts';
 import { sentenceCase } from './words.ts';
@@ -18,7 +19,7 @@ function measuredTable(points: readonly MeasuredPoint[]): string {
   const rows = points.map(
     (point) =>
       `<tr><th scope="row">${escapeText(sentenceCase(point.subject))}${point.place === null ? '' : `<span class="kind">${escapeText(point.place)}</span>`}</th>` +
-      `<td class="n">${readingCell(point)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${escapeText(methodOf(point))}</td>` : ''}</tr>`,
+      `<td class="n">${readingCell(point)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${methodOf(point)}</td>` : ''}</tr>`,
   );
   return scrollRegion(
     'Measurements',
@@ -26,14 +27,15 @@ function measuredTable(points: readonly MeasuredPoint[]): string {
   );
 }
 
-/** As written, linked to the instrument of the bench that it was read on, with what that leaves open. */
+/** As written, linked to the instrument of the bench that it was read on or the method, with what the instrument leaves open. */
 function readingCell({ value }: MeasuredPoint): string {
   const written = escapeText(value.quantity.written);
-  if (value.readOn === undefined) return written;
+  const anchor = value.readOn?.instrument ?? value.method;
+  if (anchor === undefined) return written;
   const known = factValue(value);
   const interval = isMissing(known) ? '' : quantityWords(known, { interval: true });
   const spread = !interval.includes(' to ') ? '' : `<span class="kind">${escapeText(interval)}</span>`;
-  return `<a class="q" href="/bench/#${escapeText(value.readOn.instrument)}">${written}</a>${spread}`;
+  return `<a class="q" href="/bench/#${escapeText(anchor)}">${written}</a>${spread}`;
 }
 
 /** "line 230 V, load 100 %". */
@@ -43,9 +45,15 @@ function conditions(point: MeasuredPoint): string {
     .join(', ');
 }
 
-function methodOf(point: MeasuredPoint): string {
-  return [point.value.evidence === 'measured' ? null : point.value.evidence, point.instrument, point.method, point.note]
-    .filter((piece) => piece !== null)
+/** Evidence, instruments, method and note; what stands on the bench page is a link. */
+function methodOf({ value, instrument, byInstrument, method, byMethod, note }: MeasuredPoint): string {
+  return [
+    value.evidence === 'measured' ? '' : escapeText(value.evidence),
+    instrument === null ? '' : instrumentWords(instrument, byInstrument),
+    methodWords(method, byMethod),
+    note === null ? '' : escapeText(note),
+  ]
+    .filter((piece) => piece !== '')
     .join('; ');
 }
 

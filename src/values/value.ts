@@ -27,6 +27,8 @@ export type Origin =
       readonly at: string;
       /** Id of the instrument of the bench that it was read on. */
       readonly instrument?: string;
+      /** Id of the method of the bench by which it was measured. */
+      readonly method?: string;
     }
   | { readonly evidence: 'assumed'; readonly reason: string; readonly source: Source }
   | { readonly evidence: 'computed'; /** Id of the formula. */ readonly formula: string; readonly inputs: Readonly<Record<string, Value>> };

@@ -35,7 +35,32 @@ describe('the file of the bench', () => {
       ['meter', 0],
       ['load', 1],
     ]);
-    expect(bench.methods).toEqual([{ name: 'ripple', how: '20 MHz at the connector' }]);
+    expect(bench.methods).toEqual([{ id: 'method-ripple', name: 'ripple', how: '20 MHz at the connector', of: ['ripple'] }]);
+  });
+
+  it('a method says what it is always used for; two of one address and a strange subject are said', () => {
+    const { bench, faults } = benchInText(
+      [
+        'methods:',
+        '  Ripple and noise: { how: 20 MHz, for: ripple }',
+        '  Ripple & noise: { how: 20 MHz }',
+        '  Heat: { how: under tape, for: [thermal, thermall] }',
+        '  Nothing: { for: ripple }',
+      ].join('\n'),
+    );
+    expect(bench.methods.map(({ id, of }) => [id, of])).toEqual([
+      ['method-ripple-and-noise', ['ripple']],
+      ['method-ripple-noise', []],
+      ['method-heat', ['thermal']],
+    ]);
+    expect(faults.map(({ line, column, message }) => `${line}:${column} ${message}`)).toEqual([
+      '4:33 "thermall" is not something that is measured; did you mean "thermal"?',
+      expect.stringMatching(/^5:\d+ .*must be a text, or "how" with "for"/),
+    ]);
+    const twice = benchInText('methods: { "Ripple, noise": a, Ripple noise: b }');
+    expect(twice.faults.map(({ message }) => message)).toEqual([
+      '"Ripple noise" reads like the name of another method: both would have one address on the page',
+    ]);
   });
 
   it.each([

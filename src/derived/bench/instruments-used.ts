@@ -8,6 +8,7 @@ import type { LogSummary } from '../../logs/log-summary.ts';
 export function instrumentsUsed({ efficiency, measurements }: Entry, logs: readonly LogSummary[]): readonly (readonly [string, number])[] {
   const facts: readonly (Fact | null)[] = [
     ...efficiency.flatMap((point) => [point.measuredOutput, point.current, point.input, point.efficiency]),
+    ...efficiency.flatMap(({ loads }) => loads.flatMap((load) => [load.measuredOutput, load.current, load.power])),
     ...measurements.map((point) => point.value),
   ];
   const columns = logs.flatMap(({ channels }) => channels.filter(({ head }) => head !== null).map(({ mean: { origin } }) => origin));

@@ -4,6 +4,7 @@ import type { LogChange, LogChannel, LogStep, LogSummary } from '../../logs/log-
 import type { Dimension } from '../../units/dimension.ts';
 import { supportedDigits } from '../../values/supported-digits.ts';
 import { isMissing, type Known, type Value } from '../../values/value.ts';
+import { logByMethod } from './log-by-method.ts';
 import { instrumentFinder } from './instruments-named.ts';
 import { instrumentsOfLog, type InstrumentsOfLog } from './instruments-of-log.ts';
 import { errorBound, powerBound, type Beside, type ErrorBound } from './log-error-bounds.ts';
@@ -17,7 +18,9 @@ export function logsOnBench(logs: readonly LogSummary[], entry: Entry, bench: Be
   const { find } = instrumentFinder(entry, bench);
   return logs.map((log) => {
     const file = entry.logs.find(({ id }) => id === log.id);
-    return file === undefined || file.instrument === null ? log : logOnBench(log, instrumentsOfLog(file, find));
+    const [method] = file?.byMethod ?? [];
+    const read = file === undefined || file.instrument === null ? log : logOnBench(log, instrumentsOfLog(file, find));
+    return method === undefined ? read : logByMethod(read, method.id);
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Bench, Instrument } from '../../entry/bench.ts';
-import type { EfficiencyPoint, Entry, Fact, MeasuredPoint } from '../../entry/entry.ts';
+import type { BenchLink, EfficiencyPoint, Entry, Fact, MeasuredPoint } from '../../entry/entry.ts';
 import { instrumentFinder, type UnknownInstrument } from './instruments-named.ts';
 import { instrumentsOfLog } from './instruments-of-log.ts';
 import { readingUncertainty } from './reading-uncertainty.ts';
@@ -11,12 +11,21 @@ type DataPath = Fact['path'];
  * states an accuracy for the quantity counts. Everything computed from the facts gets its interval from here.
  */
 export function readOnBench(entry: Entry, bench: Bench): { readonly entry: Entry; readonly unknown: readonly UnknownInstrument[] } {
-  const { find, unknown } = instrumentFinder(entry, bench);
-  const efficiency = entry.efficiency.map((point) => efficiencyOn(point, find(point.instrument, instrumentPath(point.path))));
-  const measurements = entry.measurements.map((point) => measuredOn(point, find(point.instrument, [...point.path, 'instrument'])));
-  // What a log is worth is told with its rows; here only names that nobody knows come to light.
-  for (const log of entry.logs) instrumentsOfLog(log, find);
-  return { entry: { ...entry, efficiency, measurements }, unknown: unknown() };
+  const { find, links, unknown } = instrumentFinder(entry, bench);
+  const linked = <P extends { readonly instrument: string | null }>(point: P): P & { readonly byInstrument?: readonly BenchLink[] } => {
+    const byInstrument = links(point.instrument);
+    return byInstrument.length === 0 ? point : { ...point, byInstrument };
+  };
+  const efficiency = entry.efficiency.map((point) => linked(efficiencyOn(point, find(point.instrument, instrumentPath(point.path)))));
+  const measurements = entry.measurements.map((point) => linked(measuredOn(point, find(point.instrument, [...point.path, 'instrument']))));
+  // What a log is worth is told with its rows; here its names become links, and those that nobody knows come to light.
+  const logs = entry.logs.map((log) => {
+    instrumentsOfLog(log, find);
+    const named = log.instrument === null || typeof log.instrument === 'string' ? [log.instrument] : Object.values(log.instrument);
+    const byInstrument = [...new Map(named.flatMap(links).map((link) => [link.id, link])).values()];
+    return byInstrument.length === 0 ? log : { ...log, byInstrument };
+  });
+  return { entry: { ...entry, efficiency, measurements, logs }, unknown: unknown() };
 }
 
 /** The instrument of a run stands beside its points. */
@@ -31,10 +40,21 @@ function efficiencyOn(point: EfficiencyPoint, instruments: readonly Instrument[]
   if (instruments.length === 0) return point;
   return {
     ...point,
+    loads: point.loads.map((load) => loadOn(load, instruments)),
     measuredOutput: factOn(point.measuredOutput, instruments),
     current: factOn(point.current, instruments),
     input: factOn(point.input, instruments),
     efficiency: factOn(point.efficiency, instruments),
+  };
+}
+
+function loadOn(load: PortLoad, instruments: readonly Instrument[]): PortLoad {
+  const { measuredOutput, current, power } = load;
+  return {
+    ...load,
+    measuredOutput: factOn(measuredOutput, instruments),
+    current: factOn(current, instruments),
+    power: factOn(power, instruments),
   };
 }
 
