@@ -29,6 +29,13 @@ export const CUSTOMARY = {
     reason: 'efficiency at full load not given; adapters reach 85 to 95 %',
     source: practice('efficiency at full load'),
   },
+  converterEfficiency: {
+    low: 0.92,
+    nominal: 0.95,
+    high: 0.98,
+    reason: 'efficiency of the converter at full load not given; converters around one inductor reach 92 to 98 %',
+    source: practice('efficiency of non-isolated converters at full load'),
+  },
   powerFactorWithout: {
     low: 0.5,
     nominal: 0.6,

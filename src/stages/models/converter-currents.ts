@@ -1,11 +1,14 @@
-import { boostInductorMean } from '../../formulas/buck/boost-inductor-mean.ts';
 import { boostInductorRipple } from '../../formulas/buck/boost-inductor-ripple.ts';
 import { buckDuty } from '../../formulas/buck/buck-duty.ts';
 import { buckInductorRipple } from '../../formulas/buck/buck-inductor-ripple.ts';
 import { buckInputCapacitorRms } from '../../formulas/buck/buck-input-capacitor-rms.ts';
 import { inductorPeakCurrent } from '../../formulas/buck/inductor-peak-current.ts';
 import { rippleCarryingRms } from '../../formulas/buck/ripple-carrying-rms.ts';
+import { loadCurrent } from '../../formulas/energy/load-current.ts';
+import { inputPower } from '../../formulas/mains/input-power.ts';
+import { CUSTOMARY } from '../../standards/customary-values.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
+import { assume } from '../../values/assume.ts';
 import { missing } from '../../values/missing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import type { Corner, OperatingValue, OutputPoint, RoleCurrent, StageGiven, StageModel, Stress } from './stage-model.ts';
@@ -69,9 +72,19 @@ function stepDown(given: StageGiven, { voltage: output, current }: OutputPoint, 
   return { mean: current, ripple: own(given) ?? applyFormula(buckInductorRipple, { input, output, ...choke(given) }) };
 }
 
-function stepUp(given: StageGiven, { voltage: output, current }: OutputPoint, input: Known<'voltage'>): Inductor {
-  const mean = applyFormula(boostInductorMean, { current, output, input });
+/** While it steps up, the inductor carries the input current, and with it what the converter loses. */
+function stepUp(given: StageGiven, { voltage: output, power }: OutputPoint, input: Known<'voltage'>): Inductor {
+  const drawn = applyFormula(inputPower, { power, efficiency: efficiencyOf(given) });
+  const mean = applyFormula(loadCurrent, { power: drawn, voltage: input });
   return { mean, ripple: own(given) ?? applyFormula(boostInductorRipple, { input, output, ...choke(given) }) };
+}
+
+/** Of the block itself: that of the whole device may hold the losses of others. */
+function efficiencyOf(given: StageGiven): Known<'ratio'> {
+  const own = given.parameter('efficiency', 'ratio', 'low');
+  if (own !== null) return own;
+  const { low, nominal, high, reason, source } = CUSTOMARY.converterEfficiency;
+  return assume('ratio', low, nominal, high, reason, source);
 }
 
 function own(given: StageGiven): Amps | null {
