@@ -1,7 +1,7 @@
 import type { RuleDescription } from '../checks/rules.ts';
 import { FORMULAS } from '../formulas/index.ts';
 import { didYouMean } from '../markdown/nearest-name.ts';
-import { sourceText } from '../markdown/source-text.ts';
+import { sourceInWords } from '../values/source-in-words.ts';
 import { allRules } from '../pipeline/all-rules.ts';
 import type { Formula } from '../values/formula.ts';
 import type { Command, GivenOptions } from './command.ts';
@@ -41,7 +41,7 @@ function wordsOfFormula(formula: Formula): string {
     (example) =>
       `  ${Object.entries(example.inputs)
         .map(([name, value]) => `${name} = ${value}`)
-        .join(', ')} → ${example.printed} (${sourceText(example.source)})`,
+        .join(', ')} → ${example.printed} (${sourceInWords(example.source)})`,
   );
   return [
     `${formula.id} (formula)`,
@@ -51,7 +51,7 @@ function wordsOfFormula(formula: Formula): string {
     `  ${formula.expression}`,
     ...symbols,
     ...formula.validity.map((sentence) => `Valid: ${sentence}`),
-    `Source: ${sourceText(formula.source)}`,
+    `Source: ${sourceInWords(formula.source)}`,
     ...(examples.length === 0 ? ['No published example.'] : ['Published examples that it reproduces:', ...examples]),
     '',
   ].join('\n');

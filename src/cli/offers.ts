@@ -1,5 +1,5 @@
 import { RULES } from '../checks/rules.ts';
-import { sourceInWords } from '../checks/finding-of.ts';
+import { sourceInWords } from '../values/source-in-words.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import { reportText } from '../diagnostics/report-text.ts';
 import { didYouMean } from '../markdown/nearest-name.ts';

@@ -1,6 +1,6 @@
 import type { RuleDeclaration } from '../diagnostics/rule-declaration.ts';
 import type { Finding, Whereabouts } from '../diagnostics/finding.ts';
-import { sourceText } from '../markdown/source-text.ts';
+import { sourceInWords } from '../values/source-in-words.ts';
 import type { Source } from '../values/value.ts';
 
 /** Declaration of a rule about files and folders, which the pipeline reports before or after entries are read. */
@@ -259,6 +259,6 @@ export function pipelineFinding(rule: PipelineRuleId, message: string, where: Wh
     message,
     why: declared.why,
     advice: advice ?? declared.advice,
-    source: sourceText(declared.source),
+    source: sourceInWords(declared.source),
   };
 }
