@@ -71,8 +71,8 @@ function rowOf(rule: EfficiencyRule, judgement: EfficiencyJudgement, index: numb
 }
 
 /** "Average, C1 at 20 V, 230 V line, basic voltage; 0.130 ohm of cable taken off". */
-function figureWords({ of, port, setting, line, outputClass, remark, measured }: EfficiencyJudgement): string {
-  const at = [port === null ? null : `${port} at ${String(setting)} V`, line === null ? null : `${String(line)} V line`, outputClass];
+function figureWords({ of, port, settings, line, outputClass, remark, measured }: EfficiencyJudgement): string {
+  const at = [port === null ? null : `${port} at ${String(settings)}`, line === null ? null : `${String(line)} V line`, outputClass];
   const words = `${of.charAt(0).toUpperCase()}${of.slice(1)}, ${at.filter((each) => each !== null).join(', ')}`;
   const reason = isMissing(measured) ? measured.reason : null;
   return [words, reason, remark].filter((each) => each !== null).join('; ');

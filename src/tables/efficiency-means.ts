@@ -37,7 +37,7 @@ function rowOf(run: EfficiencyRun, index: number): Row {
     id: `run-${String(index + 1)}`,
     cells: [
       words(run.port, 'not given'),
-      words(run.setting === null ? null : shortNumber(run.setting)),
+      words(run.settings?.replaceAll(' V', '') ?? null),
       words(run.line === null ? null : shortNumber(run.line)),
       ...LOADS.map((share) => pointCell(nearestTo(run.points, share))),
       full === null ? { kind: 'missing', reason: 'full load not measured' } : { kind: 'value', value: full.loss, unit: 'W', decimals: 1 },
