@@ -11,13 +11,27 @@ export interface CableUsed {
   readonly path: DataPath;
 }
 
+/** What one port carried in a point that loads several at once. */
+export interface PortLoad {
+  readonly port: string;
+  /** Voltage that was set. */
+  readonly output: Fact<'voltage'> | null;
+  readonly measuredOutput: Fact<'voltage'> | null;
+  readonly current: Fact<'current'> | null;
+  /** Output power of the port, where it is given in place of volts and amperes. */
+  readonly power: Fact<'power'> | null;
+}
+
 /** One measured point of efficiency, as people have it. */
 export interface EfficiencyPoint {
   /** A single load point, or the stated average or highest figure of a run. */
   readonly statistic: 'point' | 'average' | 'peak';
   /** Stage it belongs to; null for the whole device. */
   readonly of: string | null;
+  /** The port, or several that were loaded at once: "C1 + C2". */
   readonly port: string | null;
+  /** Each of several ports that were loaded at once, in the order written; empty where one was. */
+  readonly loads: readonly PortLoad[];
   readonly line: Fact<'voltage'> | null;
   /** Voltage that was set. */
   readonly output: Fact<'voltage'> | null;
