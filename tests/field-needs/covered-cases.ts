@@ -101,7 +101,13 @@ export const FIELD_CASES: readonly FieldCase[] = [
     'tests/derived/insulation-and-heat.test.ts',
     '128.9 V after 1 s and 44.5 V after 2 s, each rule by its own time',
   ]),
-  example('P35', 'a can that holds less than it is marked', 'marked-against-measured'),
+  covered(
+    'P35',
+    'a can that holds less than it is marked',
+    ['src/checks/examples/marked-against-measured.md', 'finding: marked-against-measured'],
+    ['tests/checks/marked-against-measured.test.ts', '6800 µF printed and 2200 µF measured: −67.6 %, outside 20 % tolerance'],
+    ['tests/checks/marked-against-measured.test.ts', 'marked and not measured has no verdict'],
+  ),
   covered('P37', 'cell energy against what the outputs give', [VALUES, '5,500 mAh at 5 V of 37 Wh passes, 7,400 mAh does not']),
   covered(
     'P39',
