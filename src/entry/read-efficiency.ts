@@ -10,8 +10,6 @@ import { readSharedPoints, type SharedRun, unmeasuredLoads } from './read-shared
 import { listed, readAnyFact, readFact, type ReadingContext, readRatingFact, written } from './reading-context.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
 
-export type { PortNames } from './read-port-list.ts';
-
 type Run = EfficiencyRunSource;
 
 /** How a load is named: share of the rated current, amperes, watts, or the resistance that was connected. */

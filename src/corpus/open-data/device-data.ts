@@ -57,20 +57,52 @@ function measuredData(entry: Entry): Pick<DeviceData, 'measurements' | 'efficien
       conditions: { ...conditions },
       instrument,
     })),
-    efficiency: entry.efficiency.map(({ statistic, port, line, load, input, efficiency }) => ({
-      statistic,
-      port,
-      line: factData(line),
-      load: factData(load),
-      input: factData(input),
-      efficiency: factData(efficiency),
-    })),
+    efficiency: entry.efficiency.map(efficiencyData),
   };
 }
 
-function stageData({ id, kind, mode, turns, feeds, parameters }: Entry['stages'][number]): DeviceData['stages'][number] {
+/** A point as it was measured; `loads` holds each of several ports that were loaded at once. */
+function efficiencyData(point: Entry['efficiency'][number]): DeviceData['efficiency'][number] {
+  const { statistic, port, line, output, measuredOutput, current, load, loads, input, efficiency } = point;
+  return {
+    statistic,
+    port,
+    line: factData(line),
+    output: factData(output),
+    loads: loads.map((each) => ({
+      port: each.port,
+      output: factData(each.output),
+      measuredOutput: factData(each.measuredOutput),
+      current: factData(each.current),
+      power: factData(each.power),
+    })),
+    measuredOutput: factData(measuredOutput),
+    current: factData(current),
+    load: factData(load),
+    input: factData(input),
+    efficiency: factData(efficiency),
+  };
+}
+
+function stageData(stage: Entry['stages'][number]): DeviceData['stages'][number] {
+  const { id, kind, mode, turns, feeds, parameters, reset } = stage;
   const known = Object.entries(parameters).map(([key, fact]) => [key, quantityData(fact.quantity, fact.evidence)] as const);
-  return { id, kind, mode, turns: [...turns], feeds: [...feeds], parameters: Object.fromEntries(known) };
+  return {
+    id,
+    kind,
+    mode,
+    turns: [...turns],
+    turnsRatio: writtenRatio(stage),
+    reset: reset?.written ?? null,
+    feeds: [...feeds],
+    parameters: Object.fromEntries(known),
+  };
+}
+
+function writtenRatio({ turnsRatio }: Entry['stages'][number]): string | null {
+  if (turnsRatio === null) return null;
+  if (turnsRatio.by === 'ratio') return turnsRatio.ratio.quantity.written;
+  return `${turnsRatio.primary.quantity.written} : ${turnsRatio.secondary.quantity.written}`;
 }
 
 function portData({ id, connector, direction, power, offers }: Port): DeviceData['ports'][number] {

@@ -1,5 +1,5 @@
 import type { Bench, Instrument } from '../../entry/bench.ts';
-import type { BenchLink, EfficiencyPoint, Entry, Fact, MeasuredPoint } from '../../entry/entry.ts';
+import type { BenchLink, EfficiencyPoint, Entry, Fact, MeasuredPoint, PortLoad } from '../../entry/entry.ts';
 import { instrumentFinder, type UnknownInstrument } from './instruments-named.ts';
 import { instrumentsOfLog } from './instruments-of-log.ts';
 import { readingUncertainty } from './reading-uncertainty.ts';
