@@ -80,6 +80,8 @@ import { storedChargeUnproven } from './stored-charge-unproven.ts';
 import { surfaceTooHot } from './surface-too-hot.ts';
 import { switchVoltageMargin } from './switch-voltage-margin.ts';
 import { totalOutOfReach } from './total-out-of-reach.ts';
+import { turnsRatioAgainstVoltages } from './turns-ratio-against-voltages.ts';
+import { turnsRatioAgrees } from './turns-ratio-agrees.ts';
 import { xCapacitorClass } from './x-capacitor-class.ts';
 import { yCapacitorCurrentHigh } from './y-capacitor-current-high.ts';
 
@@ -140,6 +142,8 @@ const ON_ENTRIES: readonly Check[] = [
   preferredValues,
   capacitorVoltageCustomary,
   markedAgainstMeasured,
+  turnsRatioAgrees,
+  turnsRatioAgainstVoltages,
   statedOtherwise,
   insulationDistancePlausible,
   insulationDistanceBelow,

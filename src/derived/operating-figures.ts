@@ -14,12 +14,19 @@ import { assumed } from './fact-value.ts';
 import { PFC_KINDS } from './stage-kinds.ts';
 import { resistanceOf } from './stress/stage-given.ts';
 import type { StageGivens } from './stress/stage-givens.ts';
+import type { RatioOrigin, WindingFigures } from './windings/winding-figures.ts';
 
 /** What each stage works at, from what a reviewer has: turns ratio, reflected voltage, resonance, ripple, hold-up, current limit. */
-export function operatingFigures(entry: Entry, bulk: BulkFigures, givens: StageGivens): readonly OperatingFigure[] {
+export function operatingFigures(
+  entry: Entry,
+  bulk: BulkFigures,
+  givens: StageGivens,
+  windings: readonly WindingFigures[],
+): readonly OperatingFigure[] {
   return entry.stages.flatMap((stage) => {
     const own = stageOf(stage.kind)?.model?.operating?.(givens(stage)) ?? [];
-    return [...own, ...ofBus(stage, bulk, givens), ...ofSense(entry, stage, givens)].map((one) => ({ stage: stage.id, ...one }));
+    const ratios = otherRatios(windings.find((one) => one.stage === stage.id));
+    return [...own, ...ratios, ...ofBus(stage, bulk, givens), ...ofSense(entry, stage, givens)].map((one) => ({ stage: stage.id, ...one }));
   });
 }
 
@@ -32,6 +39,21 @@ export function gainCurves(entry: Entry, givens: StageGivens): readonly StageGai
 }
 
 type Figures = readonly Omit<OperatingFigure, 'stage'>[];
+
+/** The ratio as it is given otherwise too, with what stands above it: a reader sees both, and which one counts. */
+function otherRatios(windings: WindingFigures | undefined): Figures {
+  const [used, ...others] = windings?.stated ?? [];
+  if (used === undefined) return [];
+  return others.map(({ from, value }) => ({ name: `turns ratio by ${GIVEN_BY[from]} (computed with ${GIVEN_BY[used.from]})`, value }));
+}
+
+const GIVEN_BY: Readonly<Record<RatioOrigin, string>> = {
+  turns: 'the turns',
+  transformer: 'the turns on the transformer',
+  ratio: 'the stated ratio',
+  'winding voltages': 'the winding voltages',
+  'reflected voltage': 'the reflected voltage',
+};
 
 /** The bulk capacitor at work: ripple at twice the line behind a PFC, the valley at the lowest line without, and what it holds up. */
 function ofBus(stage: Stage, bulk: BulkFigures, givens: StageGivens): Figures {

@@ -1,7 +1,6 @@
 import type { Entry, Stage } from '../../entry/entry.ts';
 import { bulkMinimumVoltageExact } from '../../formulas/bulk/bulk-minimum-voltage-exact.ts';
 import { loadCurrent } from '../../formulas/energy/load-current.ts';
-import { turnsRatioFromVoltages } from '../../formulas/flyback/turns-ratio-from-voltages.ts';
 import { inputPower } from '../../formulas/mains/input-power.ts';
 import { parallelResistance } from '../../formulas/resistor/parallel-resistance.ts';
 import { seriesResistance } from '../../formulas/resistor/series-resistance.ts';
@@ -24,7 +23,7 @@ import { outputVoltage, reachOf } from '../output-voltage.ts';
 import { measuredOf, ratingOf } from '../part-rating.ts';
 import { hasPfc, PFC_KINDS } from '../stage-kinds.ts';
 import { INPUT_AT } from '../supply-lines.ts';
-import { turnsRatioOf } from '../turns-ratio-of.ts';
+import { turnsRatioOf } from '../windings/stated-ratios.ts';
 import { feedingVoltage, outputSpan } from './feeding-voltage.ts';
 
 /** What was already worked out for the whole device. */
@@ -57,7 +56,7 @@ export function stageGiven(entry: Entry, stage: Stage, figures: DeviceFigures): 
     output: outputOf(entry, stage, power, figures),
     power,
     efficiency,
-    turnsRatio: ratioOf(entry, stage),
+    turnsRatio: turnsRatioOf(entry, stage),
     turns: stage.turns,
     rectifiedBy: rectifiedBy(entry, stage),
     cells: stage.cells,
@@ -201,11 +200,4 @@ function rectifiedBy(entry: Entry, stage: Stage): StageGiven['rectifiedBy'] {
   const has = (role: string): boolean => fittedParts(entry, role).some((part) => ids.has(part.stage));
   if (has('synchronous-rectifier')) return 'synchronous';
   return has('rectifier-diode') ? 'diode' : null;
-}
-
-/** From the turns, else from a reflected voltage that was read and the output that it belongs to. */
-function ratioOf(entry: Entry, stage: Stage): Known<'ratio'> {
-  const reflected = parameterOf(stage, 'reflected', 'voltage', 'high');
-  if (stage.turns.length > 1 || reflected === null) return turnsRatioOf(stage);
-  return applyFormula(turnsRatioFromVoltages, { reflected, output: outputVoltage(entry, stage) });
 }

@@ -4,6 +4,7 @@ import { missing } from '../../values/missing.ts';
 import type { Known } from '../../values/value.ts';
 import { BUS_SIDE } from './bus-side.ts';
 import { rectifierMean } from './flyback.ts';
+import { forwardAsks } from './ratio-asks.ts';
 import { OUTPUT_SIDE } from './secondary-side.ts';
 import type { StageGiven, StageModel } from './stage-model.ts';
 import { voltageStress } from './stress.ts';
@@ -30,6 +31,7 @@ export const FORWARD_MODEL: StageModel = {
     'synchronous-rectifier': (given) => [voltageStress('reverse voltage', reverse(given), 'highest line')],
     'rectifier-diode': (given) => [voltageStress('reverse voltage', reverse(given), 'highest line'), rectifierMean(given)],
   },
+  asks: forwardAsks,
   operating: (given) => [{ name: 'turns ratio', value: given.turnsRatio }],
   assumes: ['Ringing is left out.'],
   refuses: ['The single-switch forward: its switch depends on the reset winding or clamp, which the entry does not hold.'],

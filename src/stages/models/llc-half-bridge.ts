@@ -11,6 +11,7 @@ import { applyFormula } from '../../values/apply-formula.ts';
 import type { Known } from '../../values/value.ts';
 import { BUS_SIDE } from './bus-side.ts';
 import { llcGainCurve, llcOperating } from './llc-operating.ts';
+import { llcAsks } from './ratio-asks.ts';
 import { OUTPUT_SIDE, resonantReverseVoltage } from './secondary-side.ts';
 import type { Corner, OutputPoint, StageGiven, StageModel, Stress } from './stage-model.ts';
 import { currentStress, voltageAgainstRating, voltageStress, worstCorner } from './stress.ts';
@@ -78,6 +79,7 @@ export const LLC_HALF_BRIDGE_MODEL: StageModel = {
     // A suppressed overshoot of a switching node that is tied to both rails by the body diodes.
     'clamp-diode': (given) => [voltageAgainstRating('reverse voltage', given.input.highest)],
   },
+  asks: llcAsks,
   operating: llcOperating,
   gainCurve: llcGainCurve,
   rms: {

@@ -131,10 +131,21 @@ export interface RoleCurrent {
   readonly carrying: number;
 }
 
+/** What the turns ratio asks of a block at its voltages, and between which values such blocks are built: outside of them one of the two is wrong. */
+export interface RatioAsk {
+  /** In words: "gain for the highest output at the highest bus". */
+  readonly name: string;
+  readonly value: Known<'ratio'>;
+  readonly least: number;
+  readonly most: number;
+}
+
 /** The model of one topology block: pure functions of values. */
 export interface StageModel {
   /** Stresses by role; a role that is left out gets no row. */
   readonly stresses: Readonly<Record<RoleId, (given: StageGiven, hint: PartHint) => readonly Stress[]>>;
+  /** What its turns ratio asks of it. */
+  readonly asks?: (given: StageGiven) => RatioAsk;
   /** Values worked out from what a reviewer has. */
   readonly operating?: (given: StageGiven) => readonly OperatingValue[];
   /** Gain curve of a resonant tank; null where the tank is not known. */
