@@ -44,12 +44,6 @@ export function plainGroup(rows: readonly Row[]): RowGroup {
   return { id: 'rows', title: null, glyph: null, rows };
 }
 
-/** Whether a value rests, at any depth, on an assumption. */
-export function restsOnAssumption({ origin }: Value): boolean {
-  if (origin.evidence === 'assumed') return true;
-  return origin.evidence === 'computed' && Object.values(origin.inputs).some(restsOnAssumption);
-}
-
 /** The evidence of several values in words, each once, in the order of the list: "printed, measured". */
 export function evidenceOf(values: readonly Value[]): string {
   const order: readonly Evidence[] = ['printed', 'marked', 'measured', 'datasheet', 'assumed', 'computed'];

@@ -2,6 +2,7 @@ import { computed } from './computed.ts';
 import { efficiencyLimits } from './efficiency-limits.ts';
 import { efficiencyMeans } from './efficiency-means.ts';
 import { efficiency } from './efficiency.ts';
+import { gainCurveTable } from './gain-curve.ts';
 import { noLoad } from './no-load.ts';
 import { heat } from './heat.ts';
 import { powerBank } from './power-bank.ts';
@@ -42,6 +43,7 @@ export const TABLES: readonly TableDeclaration[] = [
   input,
   storedEnergy,
   stress,
+  gainCurveTable,
   mainsSide,
   insulation,
   heat,

@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { efficiencyCurve } from '../../src/figures/efficiency-curve.ts';
 import { familyStrip, familyStripAxis } from '../../src/figures/family-strip.ts';
 import { finderScatter } from '../../src/figures/finder-scatter.ts';
+import { gainCurve } from '../../src/figures/gain-curve/gain-curve.ts';
+import type { GainFigure } from '../../src/figures/gain-curve/gain-figure.ts';
 import { logPlot } from '../../src/figures/log-plot.ts';
 import { mark } from '../../src/figures/mark.ts';
 import { miniFront } from '../../src/figures/mini-front.ts';
@@ -47,6 +49,37 @@ const EFFICIENCY: Parameters<typeof efficiencyCurve>[0] = {
     { label: 'limit 88.0', value: 0.88, of: 'average', fullLoad: 1 },
     { label: 'limit 79.0', value: 0.79, of: 'a tenth of the load', fullLoad: 1 },
   ],
+};
+
+const tank = (ratios: readonly number[], gains: readonly number[]) => ratios.map((at, index) => [at, gains[index] ?? 1] as const);
+const GAIN: Omit<GainFigure, 'layout'> = {
+  id: 'g',
+  title: 'Gain of the resonant tank of main over frequency',
+  description: '122 kHz at full load and 123 kHz at no load.',
+  resonance: { kilohertz: 110, words: '110 kHz' },
+  loaded: [
+    {
+      words: 'full load at 20 V 5 A',
+      pairs: tank([0.5, 0.6, 0.8, 1, 1.4, 2], [1.1, 1.3, 1.2, 1, 0.82, 0.68]),
+      ...{ peak: [0.6, 1.3], peakWords: '1.30 at 66 kHz' },
+    },
+    {
+      words: 'full load at 15 V 3 A',
+      pairs: tank([0.4, 0.5, 0.8, 1, 1.4, 2], [1.9, 2.4, 1.3, 1, 0.85, 0.75]),
+      ...{ peak: [0.5, 2.4], peakWords: '2.4 at 55 kHz' },
+    },
+  ],
+  noLoad: tank([0.45, 0.5, 0.8, 1, 1.4, 2], [9, 3, 1.35, 1, 0.88, 0.82]),
+  levels: [
+    { words: '20 V 5 A, bus 390 V', number: '0.92', gain: ratio(0.9, 0.92, 0.94) },
+    { words: '15 V 3 A, bus 390 V', number: '0.69', gain: ratio(0.69, 0.69, 0.69) },
+  ],
+  marks: [
+    { isLoaded: true, ratio: ratio(1.1, 1.16, 1.24), gain: ratio(0.9, 0.92, 0.94), words: '128 kHz' },
+    { isLoaded: false, ratio: ratio(1.2, 1.23, 1.3), gain: ratio(0.9, 0.92, 0.94), words: '135 kHz' },
+    { isLoaded: true, ratio: ratio(2.6, 2.65, 2.7), gain: ratio(0.69, 0.69, 0.69), words: '292 kHz' },
+  ],
+  running: { span: ratio(0.9, 1.2, 1.5), words: 'measured 99 to 165 kHz' },
 };
 
 const CALLOUTS = [
@@ -100,6 +133,8 @@ const KINDS: Readonly<Record<string, () => string>> = {
       560,
     ), // prettier-ignore
   'efficiency over load with its limits': () => efficiencyCurve(EFFICIENCY),
+  'gain of a resonant tank': () => gainCurve({ ...GAIN, layout: 'sheet' }),
+  'gain of a resonant tank on a phone': () => gainCurve({ ...GAIN, layout: 'phone' }),
   'log that folds back': () => logPlot(foldBackLog({ events: { '10 min': 'fold-back' } }), 'l'),
   'places among all': () => placeStrip([0.3, 0.4, 0.5, 0.64, 0.9], [{ letter: 'A', value: 0.5, low: 0.48, high: 0.52 }], true),
   'ratios side by side': () =>

@@ -6,7 +6,7 @@ import { parallelResistance } from '../../formulas/resistor/parallel-resistance.
 import { seriesResistance } from '../../formulas/resistor/series-resistance.ts';
 import { CUSTOMARY } from '../../standards/customary-values.ts';
 import { stageOf } from '../../stages/index.ts';
-import type { OutputPoint, Span, StageGiven } from '../../stages/models/stage-model.ts';
+import type { OutputPoint, ParameterEdge, Span, StageGiven } from '../../stages/models/stage-model.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import { briefTrace } from '../../values/brief-trace.ts';
@@ -94,9 +94,10 @@ export function resistanceOf(entry: Entry, stage: Stage, role: string): Known<'r
 /** Most pieces that one key is followed for; a count beyond is a slip that a check reports. */
 const MOST_PIECES = 64;
 
-function parameterOf<D extends Dimension>(stage: Stage, key: string, dimension: D, edge: 'low' | 'high'): Known<D> | null {
+function parameterOf<D extends Dimension>(stage: Stage, key: string, dimension: D, edge: ParameterEdge): Known<D> | null {
   const fact = stage.parameters[key];
-  return isOf(fact, dimension) ? edgeValue(fact, edge, fact.path.join('.')) : null;
+  if (!isOf(fact, dimension)) return null;
+  return edge === 'whole' ? factValue(fact, { bound: 'use' }) : edgeValue(fact, edge, fact.path.join('.'));
 }
 
 function isOnBus(stage: Stage): boolean {

@@ -31,6 +31,7 @@ import { llcRectifierMean } from './llc-rectifier-mean.ts';
 import { llcResonantCapacitance } from './llc-resonant-capacitance.ts';
 import { llcResonantFrequency } from './llc-resonant-frequency.ts';
 import { llcSecondaryCurrent } from './llc-secondary-current.ts';
+import { llcSwitchingFrequency } from './llc-switching-frequency.ts';
 import { llcTurnsRatio } from './llc-turns-ratio.ts';
 import { llcWantedGain } from './llc-wanted-gain.ts';
 import { sinePeakCurrent } from './sine-peak-current.ts';
@@ -69,6 +70,7 @@ export const LLC_FORMULAS: readonly Formula[] = [
   llcResonantCapacitance,
   llcResonantFrequency,
   llcSecondaryCurrent,
+  llcSwitchingFrequency,
   llcTurnsRatio,
   llcWantedGain,
   sinePeakCurrent,

@@ -17,6 +17,9 @@ export interface Span<D extends Dimension> {
   readonly lowest: Known<D>;
 }
 
+/** Which number of a parameter a model takes: the worse edge as a point, or the whole with its interval. */
+export type ParameterEdge = 'low' | 'high' | 'whole';
+
 /** What a block is given: values only, whatever an entry looks like. Missing ones say what is missing. */
 export interface StageGiven {
   /** The author's name for the block, for messages. */
@@ -50,8 +53,8 @@ export interface StageGiven {
   readonly suppressor: string | null;
   /** Resistance of the clamp resistors together; null where none is named. */
   readonly clampResistance: Known<'resistance'> | null;
-  /** One edge of a parameter that the author gives; null where there is none. */
-  parameter<D extends Dimension>(key: string, dimension: D, edge: 'low' | 'high'): Known<D> | null;
+  /** A parameter that the author gives, at one edge or with its interval; null where there is none. */
+  parameter<D extends Dimension>(key: string, dimension: D, edge: ParameterEdge): Known<D> | null;
 }
 
 /** What is known of the part beside its role: the side of the inductor on which the author says that it stands. */
@@ -101,15 +104,27 @@ export interface OperatingValue {
 /** Gain of a resonant tank over frequency, for a figure: first-harmonic approximation. */
 export interface GainCurve {
   readonly resonance: Known<'frequency'>;
-  /** Pairs of frequency over resonance, and gain. */
-  readonly fullLoad: readonly (readonly [ratio: number, gain: number])[];
-  readonly noLoad: readonly (readonly [ratio: number, gain: number])[];
+  /** Gain at full load of an output: the highest first, then the lowest where it is another one. */
+  readonly loaded: readonly LoadedCurve[];
+  readonly noLoad: readonly GainPair[];
   /** Gain that each output asks for at the highest bus. */
   readonly asked: readonly { readonly name: string; readonly gain: Known<'ratio'> }[];
   /** Where the tank has to work, corner by corner: each output at the highest and the lowest bus, loaded and unloaded. */
   readonly points: readonly GainPoint[];
-  /** Measured switching frequency over resonance; null where none was measured. */
-  readonly running: Known<'ratio'> | null;
+  /** The given switching frequency and its ratio to the resonance; null where none is given. */
+  readonly running: { readonly frequency: Span<'frequency'>; readonly ratio: Span<'ratio'> } | null;
+}
+
+/** Frequency over resonance, and the gain there. */
+export type GainPair = readonly [ratio: number, gain: number];
+
+/** Gain of a resonant tank with one output at its full load. */
+export interface LoadedCurve {
+  /** The output in words: "at 20 V 5 A". */
+  readonly name: string;
+  readonly pairs: readonly GainPair[];
+  /** Where the gain is largest; below it the half bridge loses its soft switching. */
+  readonly peak: GainPair;
 }
 
 /** One corner at which a resonant tank has to work. */
@@ -120,6 +135,7 @@ export interface GainPoint {
   readonly gain: Known<'ratio'>;
   /** Switching over resonant frequency that gives this gain, by the first-harmonic approximation. */
   readonly frequencyRatio: Known<'ratio'>;
+  readonly frequency: Known<'frequency'>;
 }
 
 /** A current through a role for the loss of it, at the worst corner. */
