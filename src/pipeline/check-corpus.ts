@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { dirname, join, sep } from 'node:path';
+import { formerAddressPath } from '../corpus/former-address-path.ts';
 import { proseFinding } from '../markdown/prose-finding.ts';
 import type { EntryRecord } from './entry-record.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
@@ -57,11 +58,11 @@ function formerAddressFaults(records: readonly EntryRecord[], published: Readonl
       file: record.file,
       finding: pipelineFinding('former-address-taken', message, where),
     });
-    const live = /^\/teardowns\/([^/]+)\/$/.exec(address)?.[1];
-    if (live !== undefined && live !== record.slug && published.has(live))
+    const path = formerAddressPath(written);
+    if (!path.ok) return [report(`The former address ${written} ${path.reason}`)];
+    const live = /^\/teardowns\/([^/]+)\//.exec(address)?.[1];
+    if (live !== undefined && published.has(live) && address !== `/teardowns/${record.slug}/`)
       return [report(`The former address ${written} is the address of a live page, teardowns/${live}`)];
-    if (/^\/(?:(?:teardowns|methods|rules|parts|makers|topologies|finder|compare|search|data)\/)?$/.test(address))
-      return [report(`The former address ${written} is a page of the site itself`)];
     const others = (byAddress.get(address) ?? []).filter((use) => use.record !== record);
     return others.length === 0
       ? []

@@ -43,7 +43,8 @@ export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'o
       else if (message.says === 'done') preparation = message.preparation;
       else reject(new Error(message.reason));
     });
-    child.on('exit', (code) => {
+    // Not when it exits: what it said last may still be on its way.
+    child.on('close', (code) => {
       if (preparation === null) reject(new Error(`The process that reads the entries ended early (exit code ${String(code)})`));
       else resolve(preparation);
     });
@@ -53,7 +54,7 @@ export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'o
 
 /** What a build needs of a finished run. */
 export function preparationOf({ diagnostics, manifest }: Pick<Prepared, 'diagnostics' | 'manifest'>): Preparation {
-  const former = formerAddressPages(manifest.sheets).pages.flatMap(({ path, slug }) => {
+  const former = formerAddressPages(manifest.sheets).flatMap(({ path, slug }) => {
     const name = /^teardowns\/([^/]+)$/.exec(path)?.[1];
     return name === undefined ? [] : [[name, slug] as const];
   });

@@ -35,6 +35,19 @@ describe('former addresses', () => {
   });
 });
 
+describe('former addresses that no page can stand at', () => {
+  test.each(['/planner/', '/bench/', '/parts/og7014/', '/feed.xml', '/index.html', '/teardowns/b/data.json'])(
+    '%s is an error at its place',
+    async (written) => {
+      const content = contentFolder({
+        'teardowns/a/index.md': entryText('A', 'x\n', `former addresses: ["${written}"]\n`),
+        'teardowns/b/index.md': entryText('B'),
+      });
+      expect(placesOf(await prepareIn(content))).toEqual(['teardowns/a/index.md:7:20 former-address-taken']);
+    },
+  );
+});
+
 describe('addresses that were published', () => {
   const list = 'published-addresses.txt';
 

@@ -7,7 +7,7 @@ import { href } from '../href.ts';
 /** Former addresses that name a file, such as "2019/quadra.html": the file itself has to stand there, not a folder of that name. */
 export function getStaticPaths(): { params: { former: string }; props: { slug: string; device: string } }[] {
   return corpusOf(readManifest())
-    .formerAddresses.pages.filter(({ path }) => path.endsWith('.html'))
+    .formerAddresses.filter(({ path }) => path.endsWith('.html'))
     .map(({ path, slug, device }) => ({ params: { former: path.slice(0, -'.html'.length) }, props: { slug, device } }));
 }
 
