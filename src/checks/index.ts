@@ -32,6 +32,7 @@ import { insulationDistanceBelow } from './insulation-distance-below.ts';
 import { insulationDistancePlausible } from './insulation-distance-plausible.ts';
 import { isolationClaims } from './isolation-claims.ts';
 import { markedAgainstMeasured } from './marked-against-measured.ts';
+import { reportedAgainstMeasured } from './reported-against-measured.ts';
 import { massPlausible } from './mass-plausible.ts';
 import { nameplateInputPlausible } from './nameplate-input-plausible.ts';
 import { offersAgainstRatedPower } from './offers-against-rated-power.ts';
@@ -155,6 +156,7 @@ const ON_ENTRIES: readonly Check[] = [
   ratedCapacityNotReached,
   powerDoesNotLast,
   sustainedNotShown,
+  reportedAgainstMeasured,
   efficiencyPlausible,
   efficiencyConditions,
   efficiencyRowAgrees,

@@ -5,6 +5,7 @@ import { isMissing } from '../values/value.ts';
 import { instrumentWords, methodWords } from './made-by.ts';
 import { quantityWords } from './quantity.ts';
 import type { Claim, Entry, MeasuredPoint } from '../entry/entry.ts';
+import { methodClass } from '../entry/method-class.ts';
 import { sentenceCase } from './words.ts';
 
 /** Measured figures with their conditions, then what the maker or a document states; empty where there is neither. */
@@ -19,7 +20,7 @@ function measuredTable(points: readonly MeasuredPoint[]): string {
   const rows = points.map(
     (point) =>
       `<tr><th scope="row">${escapeText(sentenceCase(point.subject))}${point.place === null ? '' : `<span class="kind">${escapeText(point.place)}</span>`}</th>` +
-      `<td class="n">${readingCell(point)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${methodOf(point)}</td>` : ''}</tr>`,
+      `<td class="n">${readingCell(point)}${reportedWord(point)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${methodOf(point)}</td>` : ''}</tr>`,
   );
   return scrollRegion(
     'Measurements',
@@ -36,6 +37,11 @@ function readingCell({ value }: MeasuredPoint): string {
   const interval = isMissing(known) ? '' : quantityWords(known, { interval: true });
   const spread = !interval.includes(' to ') ? '' : `<span class="kind">${escapeText(interval)}</span>`;
   return `<a class="q" href="/bench/#${escapeText(anchor)}">${written}</a>${spread}`;
+}
+
+/** A figure that a system gives of itself is of a lower class, and says so where it stands. */
+function reportedWord({ method, instrument }: MeasuredPoint): string {
+  return methodClass(method, instrument) === 'reported' ? '<span class="kind">reported, not measured</span>' : '';
 }
 
 /** "line 230 V, load 100 %". */

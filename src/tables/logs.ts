@@ -1,3 +1,4 @@
+import { logEfficiency } from '../derived/log-efficiency.ts';
 import type { LogChannel, LogSummary } from '../logs/log-summary.ts';
 import { formatInterval } from '../units/format.ts';
 import type { Known } from '../values/value.ts';
@@ -34,6 +35,7 @@ function build({ derived }: TableInput): Table | null {
 /** Figures of one log, in the order in which they are read. */
 function rowsOf(log: LogSummary): readonly Row[] {
   const { power } = log;
+  const efficiency = logEfficiency(log);
   const sums: readonly (readonly [string, string, Known])[] = [
     ['peak', 'Peak power, mean over ten seconds', power.peak],
     ['sustained', 'Sustained power, last ten minutes under load', power.sustained],
@@ -41,6 +43,7 @@ function rowsOf(log: LogSummary): readonly Row[] {
     ['under-load', 'Time under load', power.underLoad],
     ['energy', 'Energy', log.energy],
     ['charge', 'Charge', log.charge],
+    ...(efficiency === null ? [] : [['efficiency', 'Mean power out of mean power in', efficiency] as const]),
     ['duration', 'First to last row', log.duration],
   ];
   const hasPower = !isMissing(power.peak);

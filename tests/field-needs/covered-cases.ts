@@ -75,6 +75,8 @@ export const FIELD_CASES: readonly FieldCase[] = [
     'what a system reports is not a measurement',
     ['tests/derived/efficiency/efficiency-figures.test.ts', 'what the device reports of itself is shown and not judged'],
     ['tests/derived/heat/sustained-runs.test.ts', 'what a system reports is none'],
+    ['tests/derived/reported-and-measured.test.ts', '5 V 3 A reported are 15 W, and 60 W flow'],
+    ['src/checks/examples/reported-against-measured.md', 'finding: reported-against-measured'],
   ),
   covered(
     'P25',
