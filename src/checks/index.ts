@@ -17,6 +17,7 @@ import { capacitorVoltageMargin } from './capacitor-voltage-margin.ts';
 import { capacityAgrees } from './capacity-agrees.ts';
 import { cellsOpened } from './cells-opened.ts';
 import { claimAgainstComputed } from './claim-against-computed.ts';
+import { coreResetAgainstDuty } from './core-reset-against-duty.ts';
 import { claimedDensityPlausible } from './claimed-density-plausible.ts';
 import { claimsDiffer } from './claims-differ.ts';
 import { statedOtherwise } from './stated-otherwise.ts';
@@ -32,6 +33,7 @@ import { insulationDistanceBelow } from './insulation-distance-below.ts';
 import { insulationDistancePlausible } from './insulation-distance-plausible.ts';
 import { isolationClaims } from './isolation-claims.ts';
 import { markedAgainstMeasured } from './marked-against-measured.ts';
+import { conversionOfCharges } from './conversion-of-charges.ts';
 import { reportedAgainstMeasured } from './reported-against-measured.ts';
 import { massPlausible } from './mass-plausible.ts';
 import { nameplateInputPlausible } from './nameplate-input-plausible.ts';
@@ -145,6 +147,7 @@ const ON_ENTRIES: readonly Check[] = [
   markedAgainstMeasured,
   turnsRatioAgrees,
   turnsRatioAgainstVoltages,
+  coreResetAgainstDuty,
   statedOtherwise,
   insulationDistancePlausible,
   insulationDistanceBelow,
@@ -157,6 +160,7 @@ const ON_ENTRIES: readonly Check[] = [
   powerDoesNotLast,
   sustainedNotShown,
   reportedAgainstMeasured,
+  conversionOfCharges,
   efficiencyPlausible,
   efficiencyConditions,
   efficiencyRowAgrees,

@@ -17,6 +17,7 @@ export const FORWARD: StageDeclaration = {
     { key: 'Lm', dimension: 'inductance', meaning: 'Magnetising inductance, seen from the primary' },
     { key: 'frequency', dimension: 'frequency', meaning: 'Switching frequency; a range where it moves' },
     { key: 'duty', dimension: 'ratio', meaning: 'Duty cycle of the main switch at the corner that is named; largest where none is' },
+    { key: 'clamp', dimension: 'voltage', meaning: 'Voltage over the clamp, above the input' },
     { key: 'spike', dimension: 'voltage', meaning: 'Voltage spike above the plateau, as seen or assumed' },
     { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
     { key: 'ripple current', dimension: 'current', meaning: 'Peak-to-peak ripple current in the inductor' },

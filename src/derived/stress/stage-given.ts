@@ -23,6 +23,7 @@ import { outputVoltage, reachOf } from '../output-voltage.ts';
 import { measuredOf, ratingOf } from '../part-rating.ts';
 import { hasPfc, PFC_KINDS } from '../stage-kinds.ts';
 import { INPUT_AT } from '../supply-lines.ts';
+import { coreResetOf } from '../windings/core-reset-of.ts';
 import { turnsRatioOf } from '../windings/stated-ratios.ts';
 import { feedingVoltage, outputSpan } from './feeding-voltage.ts';
 
@@ -58,6 +59,7 @@ export function stageGiven(entry: Entry, stage: Stage, figures: DeviceFigures): 
     efficiency,
     turnsRatio: turnsRatioOf(entry, stage),
     turns: stage.turns,
+    reset: coreResetOf(entry, stage),
     rectifiedBy: rectifiedBy(entry, stage),
     cells: stage.cells,
     suppressor:

@@ -10,7 +10,8 @@ import type { AskedOfRatio, WindingFigures } from './winding-figures.ts';
 export function windingFigures(entry: Entry, givens: StageGivens): readonly WindingFigures[] {
   return entry.stages.flatMap((stage) => {
     const stated = statedRatios(entry, stage);
-    return stated.length === 0 ? [] : [{ stage: stage.id, stated, asked: asked(stage, givens(stage)) }];
+    const reset = stageOf(stage.kind)?.model?.reset?.(givens(stage)) ?? null;
+    return stated.length === 0 && reset === null ? [] : [{ stage: stage.id, stated, asked: asked(stage, givens(stage)), reset }];
   });
 }
 

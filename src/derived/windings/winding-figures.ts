@@ -1,5 +1,5 @@
 import type { Entry } from '../../entry/entry.ts';
-import type { RatioAsk } from '../../stages/models/stage-model.ts';
+import type { RatioAsk, ResetBalance } from '../../stages/models/stage-model.ts';
 import type { Known } from '../../values/value.ts';
 
 /** Where a turns ratio was found, the one that is used first: counted turns before a ratio, a ratio before a reflected voltage. */
@@ -31,4 +31,6 @@ export interface WindingFigures {
   readonly stated: readonly StatedRatio[];
   /** What the ratio asks of the block at its voltages; null where the model of the block does not say. */
   readonly asked: AskedOfRatio | null;
+  /** Whether the core of a forward is reset at the duty that it needs; null where nothing is said of its reset. */
+  readonly reset: ResetBalance | null;
 }

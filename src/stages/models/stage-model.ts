@@ -46,6 +46,8 @@ export interface StageGiven {
   readonly turnsRatio: Known<'ratio'>;
   /** Turns of the windings, primary first. */
   readonly turns: readonly number[];
+  /** What resets its core, with primary over reset turns; null where neither reset nor mode says it. */
+  readonly reset: { readonly by: CoreResetKind; readonly ratio: Known<'ratio'> } | null;
   /** What rectifies its output; null where no such part is named. */
   readonly rectifiedBy: 'diode' | 'synchronous' | null;
   readonly cells: { readonly series: number; readonly parallel: number } | null;
@@ -147,6 +149,20 @@ export interface RoleCurrent {
   readonly carrying: number;
 }
 
+/** How often the core of a forward may be driven, and how often it is. */
+export interface ResetBalance {
+  readonly by: CoreResetKind;
+  /** Duty that the highest output asks for at the lowest input. */
+  readonly asked: Known<'ratio'>;
+  /** Duty that the author gives; null where none is given. */
+  readonly stated: Known<'ratio'> | null;
+  /** Largest duty at which the core is reset. */
+  readonly largest: Known<'ratio'>;
+}
+
+/** What takes the core of a forward back in each cycle. */
+export type CoreResetKind = 'winding' | 'RCD' | 'active clamp' | 'two switches' | 'resonance';
+
 /** What the turns ratio asks of a block at its voltages, and between which values such blocks are built: outside of them one of the two is wrong. */
 export interface RatioAsk {
   /** In words: "gain for the highest output at the highest bus". */
@@ -160,6 +176,8 @@ export interface RatioAsk {
 export interface StageModel {
   /** Stresses by role; a role that is left out gets no row. */
   readonly stresses: Readonly<Record<RoleId, (given: StageGiven, hint: PartHint) => readonly Stress[]>>;
+  /** Whether its core is reset at the duty that it needs; null where nothing is said of the reset. */
+  readonly reset?: (given: StageGiven) => ResetBalance | null;
   /** What its turns ratio asks of it. */
   readonly asks?: (given: StageGiven) => RatioAsk;
   /** Values worked out from what a reviewer has. */
