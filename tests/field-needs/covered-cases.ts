@@ -110,7 +110,12 @@ export const FIELD_CASES: readonly FieldCase[] = [
     ['tests/checks/marked-against-measured.test.ts', '6800 µF printed and 2200 µF measured: −67.6 %, outside 20 % tolerance'],
     ['tests/checks/marked-against-measured.test.ts', 'marked and not measured has no verdict'],
   ),
-  covered('P37', 'cell energy against what the outputs give', [VALUES, '5,500 mAh at 5 V of 37 Wh passes, 7,400 mAh does not']),
+  covered(
+    'P37',
+    'cell energy against what the outputs give',
+    [VALUES, '5,500 mAh at 5 V of 37 Wh passes, 7,400 mAh does not'],
+    ['tests/checks/conversion-of-charges.test.ts', '55 % is 5500 of 10 000 mAh; the energies are 27.5 of 37 Wh, 74.3 %'],
+  ),
   covered(
     'P39',
     'efficiency without its conditions',
