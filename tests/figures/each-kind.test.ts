@@ -11,14 +11,17 @@ import { miniFront } from '../../src/figures/mini-front.ts';
 import { offersOverlay } from '../../src/figures/offers-overlay.ts';
 import { outlineDrawing } from '../../src/figures/outline-drawing.ts';
 import { frameSize } from '../../src/figures/photo-frame/frame-size.ts';
+import type { DrawnLength } from '../../src/figures/photo-frame/length-label.ts';
 import { photoAround } from '../../src/figures/photo-frame/photo-around.ts';
-import { photoNear, photoOver } from '../../src/figures/photo-frame/photo-over.ts';
+import { photoNear } from '../../src/figures/photo-frame/photo-near.ts';
+import { photoOver } from '../../src/figures/photo-frame/photo-over.ts';
 import { placeStrip, ratioStrip } from '../../src/figures/place-strip.ts';
 import { rangeFigure } from '../../src/figures/range-figure.ts';
 import { shareBar } from '../../src/figures/share-bar.ts';
 import { silhouette } from '../../src/figures/silhouette.ts';
 import { stageGlyph, DRAWN_STAGE_KINDS } from '../../src/figures/stage-glyph.ts';
 import { stressBar } from '../../src/figures/stress-bar.ts';
+import { THIRTY_PARTS } from './photo-frame/thirty-parts.ts';
 import { foldBackLog } from '../logs/a-log-summary.ts';
 
 const PORTS = [
@@ -92,14 +95,16 @@ const CALLOUTS = [
   rowAnchor: `part-${reference}`,
   anchor: `photo-1-part-${reference}`,
 }));
+const LENGTHS: readonly DrawnLength[] = [{ name: 'creepage T1', value: '6.4 mm', isScale: false, from: [0.5, 0.4], to: [0.56, 0.4] }];
 const PHOTO = frameSize({ width: 2400, height: 1800 });
 
 /** One of each kind of figure, from numbers that no change of an entry moves. */
 const KINDS: Readonly<Record<string, () => string>> = {
-  'callouts around a photo': () => photoAround(PHOTO, CALLOUTS, 'Photo 1: parts by number'),
-  'callouts on a photo of a phone': () => photoNear(PHOTO.picture, CALLOUTS, 'Photo 1: parts by number'),
-  'zones and a length on a photo': () =>
-    photoOver('photo-1', CALLOUTS, [{ label: 'creepage T1 6.4 mm', isScale: false, from: [0.5, 0.4], to: [0.56, 0.4] }]),
+  'callouts around a photo': () => photoAround(PHOTO, CALLOUTS, LENGTHS, 'Photo 1: parts by number'),
+  'callouts on a photo of a phone': () => photoNear(PHOTO.picture, CALLOUTS, LENGTHS, 'Photo 1: parts by number').svg,
+  'thirty callouts around a photo': () => photoAround(PHOTO, THIRTY_PARTS, LENGTHS, 'Photo 1: parts by number'),
+  'thirty callouts on a photo of a phone': () => photoNear(PHOTO.picture, THIRTY_PARTS, LENGTHS, 'Photo 1: parts by number').svg,
+  'zones and a length on a photo': () => photoOver('photo-1', CALLOUTS, LENGTHS),
   'outline of a box': () =>
     outlineDrawing({
       id: 'o',
