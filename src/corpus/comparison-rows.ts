@@ -7,6 +7,7 @@ import { formatInterval } from '../units/format.ts';
 import { isMissing, type Known } from '../values/value.ts';
 import type { ComparisonGroup, ComparisonRow } from './comparison-row.ts';
 import type { FactStress } from './sheet-facts.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** Rows of one sheet, in the order of the page. */
 export function comparisonRows(entry: Entry, derived: Derived, stress: readonly FactStress[]): readonly ComparisonRow[] {
@@ -139,7 +140,7 @@ function stressRow({ role, quantity, verdict, limit, ratio }: FactStress): Compa
   const wording: Wording = {
     id: `stress-${role}-${quantity.replaceAll(' ', '-')}`,
     group: 'Ratings, stress over rating',
-    label: `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${quantity}`,
+    label: `${sentenceCase(name)}, ${quantity}`,
   };
   if (ratio === null) return { ...words(wording, null, 'withheld'), mark: 'withheld' };
   const shown = ratio.nominal.toFixed(2);

@@ -7,6 +7,7 @@ import { piecesBetween } from './pieces-between.ts';
 import { readFact, type ReadingContext, readRatingFact, type Written } from './reading-context.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
 import { splitEvidence } from './split-evidence.ts';
+import { counted } from '../units/counted.ts';
 
 /** A run of several ports: their names, and the voltage that was set at each. */
 export interface SharedRun {
@@ -88,7 +89,7 @@ function readLoad(
   if (currents.every((current) => current !== null) && currents.length === run.ports.length) return { load: null, currents };
   const isCount = currents.every((current) => current !== null);
   const message = isCount
-    ? `${run.ports.join(' + ')} are ${String(run.ports.length)} and "${text}" has ${countOf(currents.length, 'current')}.`
+    ? `${run.ports.join(' + ')} are ${String(run.ports.length)} and "${text}" has ${counted(currents.length, 'current')}.`
     : `"${text}" is no load of ${run.ports.join(' + ')}.`;
   const advice = 'Write per cent or watts of all together, or one current a port: 50 %, 65 W, 2.5 A + 1.1 A.';
   context.findings.push(readingFinding(isCount ? 'loads-mismatch' : 'unreadable-value', where, message, { advice }));
@@ -146,7 +147,7 @@ function reportLeft(
   pieces: readonly { readonly piece: string; readonly start: number; readonly left: readonly Quantity[] }[],
 ): void {
   if (pieces.length !== ports.length) {
-    const message = `${ports.join(' + ')} are ${String(ports.length)} and "${text}" has ${countOf(pieces.length, 'amount')}.`;
+    const message = `${ports.join(' + ')} are ${String(ports.length)} and "${text}" has ${counted(pieces.length, 'amount')}.`;
     context.findings.push(readingFinding('loads-mismatch', atValue(path), message));
     return;
   }
@@ -157,8 +158,4 @@ function reportLeft(
     const span = { start, end: start + piece.length };
     context.findings.push(readingFinding('loads-mismatch', atValue(path, span), message));
   }
-}
-
-function countOf(count: number, noun: string): string {
-  return `${String(count)} ${noun}${count === 1 ? '' : 's'}`;
 }

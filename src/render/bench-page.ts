@@ -1,8 +1,8 @@
 import type { Accuracy, Bench, Instrument } from '../entry/bench.ts';
 import type { SheetSummary } from '../corpus/prepared.ts';
 import { escapeText } from '../figures/markup.ts';
-import { counted } from './words.ts';
 import { sideZone, ZONE_END, zoneList, zoneStart, type ZoneFrame } from './zone.ts';
+import { counted } from '../units/counted.ts';
 
 /** What the page needs of each sheet. */
 export type SheetOnBench = Pick<SheetSummary, 'slug' | 'maker' | 'name' | 'instruments'>;

@@ -11,7 +11,8 @@ import { isMissing } from '../values/value.ts';
 import { fold } from './fold.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableView } from './table-view.ts';
-import { counted, sentence } from './words.ts';
+import { sentence } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 /** Charts of one device; further voltages stand in the table. */
 const MOST_CHARTS = 4;

@@ -1,7 +1,7 @@
 import { figure } from '../figures/markup.ts';
 import { lineUp, type FrontEdges, type LineUpDevice } from '../figures/silhouette.ts';
 import type { SheetSummary } from '../corpus/prepared.ts';
-import { counted } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 /** Sheets in a line-up. */
 const LINE_UP = 14;

@@ -12,7 +12,9 @@ import { instrumentWords, methodWords } from './made-by.ts';
 import { quantityWords } from './quantity.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableView } from './table-view.ts';
-import { counted, countWord, sentence, sentenceCase } from './words.ts';
+import { countWord, sentence } from './words.ts';
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** Every log as a plot over time with its figures below; null where no log could be read. */
 export function logsZone({ entry, derived, placed }: PreparedSheet): SheetZone | null {

@@ -6,7 +6,7 @@ import { instrumentWords, methodWords } from './made-by.ts';
 import { quantityWords } from './quantity.ts';
 import type { Claim, Entry, MeasuredPoint } from '../entry/entry.ts';
 import { methodClass } from '../entry/method-class.ts';
-import { sentenceCase } from './words.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** Measured figures with their conditions, then what the maker or a document states; empty where there is neither. */
 export function measurementsView(entry: Entry): string {

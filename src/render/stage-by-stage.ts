@@ -4,7 +4,7 @@ import { isMissing } from '../values/value.ts';
 import { fold } from './fold.ts';
 import { quantity } from './quantity.ts';
 import { referenceList } from './references.ts';
-import { counted } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 /**
  * What can be said of each stage beside the stress figure: what is thin or open, then behind a line each what has room and what it works at;

@@ -9,7 +9,8 @@ import { fold } from './fold.ts';
 import { benchLink } from './made-by.ts';
 import { quantity, quantityWords } from './quantity.ts';
 import { workingAnchor } from './references.ts';
-import { counted, sentenceCase } from './words.ts';
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 const TITLES: ReadonlyMap<string, string> = new Map(FORMULAS.map((formula) => [formula.id, formula.title]));
 const SYMBOLS: ReadonlyMap<string, Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>> = new Map(

@@ -4,6 +4,7 @@ import { isMissing, type Known } from '../values/value.ts';
 import { mono, numberColumn, textColumn, words } from './cells.ts';
 import type { Cell, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 const ID = 'gain-curve';
 const TITLE = 'Gain of the resonant tank';
@@ -39,7 +40,7 @@ function titleOf({ stage }: StageGainCurve, all: Derived['gainCurves']): string 
 }
 
 function groupsOf(curve: StageGainCurve, id: string, name: string): readonly RowGroup[] {
-  const title = (text: string): string => (name === '' ? text.charAt(0).toUpperCase() + text.slice(1) : name + text);
+  const title = (text: string): string => (name === '' ? sentenceCase(text) : name + text);
   const group = (key: string, text: string, rows: readonly Row[]): RowGroup => ({ id: id + key, title: title(text), glyph: null, rows });
   return [
     group('work', 'where it works', workingRows(curve, id)),

@@ -7,6 +7,7 @@ import { detailColumn, numberColumn, rowId, textColumn, valueCell, words } from 
 import { withoutEmptyColumns } from './kept-columns.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 const ID = 'logs';
 const TITLE = 'Logs';
@@ -56,7 +57,7 @@ function rowsOf(log: LogSummary): readonly Row[] {
 function channelRow(log: LogSummary, { quantity, dimension, mean, lowest, highest }: LogChannel): Row {
   // A tester's own counter rises all the time: its mean says nothing.
   const isCounter = dimension === 'energy' || dimension === 'charge';
-  const name = `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)}${isCounter ? ', counted by the tester' : ', mean'}`;
+  const name = `${sentenceCase(quantity)}${isCounter ? ', counted by the tester' : ', mean'}`;
   const value: Cell = isCounter ? { kind: 'none' } : valueCell(mean);
   return {
     id: `${rowId(log.id)}-column-${rowId(quantity)}`,

@@ -9,6 +9,7 @@ import type { Manifest } from '../../corpus/prepared.ts';
 import { corpusOf } from './corpus-of-site.ts';
 import { familySentence } from '../../corpus/family-sentence.ts';
 import { roleWords } from '../../render/role-words.ts';
+import { counted } from '../../units/counted.ts';
 
 let held: { readonly stamp: string; readonly across: Readonly<Record<string, AcrossFacts>> } | null = null;
 
@@ -90,7 +91,7 @@ function familyDocuments(manifest: Manifest): readonly SearchDocument[] {
     group: 'Topologies',
     address: `/topologies/${family.id}/`,
     title: family.name,
-    line: `${String(family.members.length)} ${family.members.length === 1 ? 'sheet' : 'sheets'}`,
+    line: counted(family.members.length, 'sheet'),
     terms: {
       name: searchTerms(family.name),
       data: searchTerms(family.chain.map((block) => block.name).join(' | ')),
