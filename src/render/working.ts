@@ -11,6 +11,7 @@ import { quantity, quantityWords } from './quantity.ts';
 import { workingAnchor } from './references.ts';
 import { counted } from '../units/counted.ts';
 import { sentenceCase } from '../units/sentence-case.ts';
+import { shortStanding } from '../values/short-standing.ts';
 
 const TITLES: ReadonlyMap<string, string> = new Map(FORMULAS.map((formula) => [formula.id, formula.title]));
 const SYMBOLS: ReadonlyMap<string, Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>> = new Map(
@@ -85,7 +86,7 @@ function originWords({ origin }: Value): string {
   if (origin.evidence === 'computed') return escapeText(`computed, ${TITLES.get(origin.formula) ?? origin.formula}`);
   if (origin.evidence === 'assumed')
     return escapeText(
-      `assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${origin.source.standing === 'memory' ? 'from memory' : origin.source.standing})`}`,
+      `assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${shortStanding(origin.source.standing)})`}`,
     );
   const { instrument, method } = origin;
   return [

@@ -14,7 +14,7 @@ const TITLE = 'Beside published limits';
 export const efficiencyLimits: TableDeclaration = { id: ID, title: TITLE, build, hasFigure: true };
 
 const MARKS: Readonly<Record<LimitVerdict, JudgementMark>> = { meets: 'within', misses: 'over', undecided: 'straddles' };
-const STANDINGS = { read: '', secondary: ' as quoted', memory: ' from memory', 'common practice': '' } as const;
+const STANDINGS = { read: '', secondary: ' as quoted', memory: ' from memory', 'common practice': '', 'worked apart': '' } as const;
 
 function build({ derived }: TableInput): Table | null {
   const { judgements } = derived.efficiency;
