@@ -150,7 +150,7 @@ export const CABLE_DROP_DATA = {
 
 /** Where an independent figure comes from that nobody published: worked apart from this program. */
 export function workedWith(tool: string): Source {
-  return { title: `Worked apart from this program with ${tool}`, section: 'no published example found', standing: 'secondary' };
+  return { title: `Worked apart from this program with ${tool}`, section: 'no published example found', standing: 'worked apart' };
 }
 
 /** A publication at one clause, page or equation. */

@@ -9,6 +9,7 @@ import { applyFormula } from '../../values/apply-formula.ts';
 import { assume } from '../../values/assume.ts';
 import { foldFormula } from '../../values/fold-formula.ts';
 import { missing } from '../../values/missing.ts';
+import { shortStanding } from '../../values/short-standing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { capacitorBank } from '../capacitor-bank.ts';
 import type { InputFigures } from '../derived.ts';
@@ -111,6 +112,5 @@ export function verdictOf(value: Known, limit: Known): LimitVerdict {
 
 /** How a limit is known, in words. */
 export function standingWords({ standing }: Source): string {
-  const words = { read: 'read', secondary: 'as quoted elsewhere', memory: 'from memory', 'common practice': 'common practice' } as const;
-  return words[standing];
+  return shortStanding(standing);
 }
