@@ -174,10 +174,17 @@ function deratingKey(derating: SiteDerating): string {
   return `-${createHash('sha256').update(JSON.stringify(derating)).digest('hex').slice(0, 16)}`;
 }
 
-/** The bench as part of a key: the interval of every reading depends on it. Empty where there is none. */
-function benchKey(bench: Bench): string {
-  if (bench.instruments.length === 0) return '';
-  return `-${createHash('sha256').update(JSON.stringify(bench.instruments)).digest('hex').slice(0, 16)}`;
+/**
+ * The bench as part of a key: the interval of every reading depends on its instruments, and what a value leads to on the names of its
+ * methods; how they are done stands on the bench page alone. Empty where there is none.
+ */
+function benchKey({ instruments, methods }: Bench): string {
+  if (instruments.length === 0 && methods.length === 0) return '';
+  const named = methods.map(({ id, name, of }) => [id, name, of]);
+  return `-${createHash('sha256')
+    .update(JSON.stringify([instruments, named]))
+    .digest('hex')
+    .slice(0, 16)}`;
 }
 
 /** Whether a record is that of the entry as it is now; with what the pages need of it in `prepared`, where they are asked for. */

@@ -93,4 +93,23 @@ describe('the file of the bench', () => {
       `${join('teardowns', 'one', 'index.md')}: There is no instrument "meter" on the bench or in this entry. Did you mean "metre"?`,
     ]);
   });
+
+  it('an entry is computed anew when a method of the bench gets another name, and not when it is told otherwise', async () => {
+    const content = contentFolder({
+      'bench.yaml': 'methods: { ripple and noise: 20 MHz bandwidth }\n',
+      'teardowns/one/index.md': entryText(
+        'One',
+        'x\n',
+        'measurements: { ripple: [{ value: 62 mV, output: 5 V, method: ripple and noise }] }\n',
+      ),
+    });
+    const [prepared, cache] = [temporaryFolder(), temporaryFolder()];
+    const run = () => prepare({ content, prepared, cache, mode: 'check' });
+    await run();
+    writeFiles(content, { 'bench.yaml': 'methods: { ripple and noise: 20 MHz bandwidth and 10 µF beside the port }\n' });
+    expect((await run()).counts.parsed).toBe(0);
+    writeFiles(content, { 'bench.yaml': 'methods: { ripple and noises: 20 MHz bandwidth }\n' });
+    const { diagnostics } = await run();
+    expect(diagnostics.map(({ rule }) => rule)).toContain('method-unknown');
+  });
 });
