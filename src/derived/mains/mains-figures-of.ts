@@ -7,7 +7,7 @@ import { foldFormula } from '../../values/fold-formula.ts';
 import { missing } from '../../values/missing.ts';
 import type { Known, Value } from '../../values/value.ts';
 import type { InputFigures } from '../derived.ts';
-import { fittedParts, pieces } from '../fitted-parts.ts';
+import { fittedParts, perPiece } from '../fitted-parts.ts';
 import { ratingOf } from '../part-rating.ts';
 import { yCapacitorCurrentOf } from '../y-capacitor-current-of.ts';
 import type { MainsFigures, TouchRow } from './mains-figures.ts';
@@ -36,7 +36,7 @@ export function mainsFigures(entry: Entry, input: InputFigures): MainsFigures | 
 /** Cold resistance of the thermistors; several keys stand one behind the other, in the line and in the neutral. */
 function limiterOf(parts: readonly Part[]): Known<'resistance'> {
   if (parts.length === 0) return missing('no inrush limiter among the parts', ['NTC thermistor']);
-  const all = parts.flatMap((part) => Array.from({ length: Math.min(pieces(part), 8) }, () => ratingOf(part, 'resistance')));
+  const all = parts.flatMap((part) => perPiece(part, ratingOf(part, 'resistance')));
   return foldFormula(all, (first, second) => applyFormula(seriesResistance, { first, second }), 'resistance of the inrush limiter');
 }
 
