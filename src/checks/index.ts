@@ -40,6 +40,7 @@ import { nameplateInputPlausible } from './nameplate-input-plausible.ts';
 import { offersAgainstRatedPower } from './offers-against-rated-power.ts';
 import { outputCapacityPlausible } from './output-capacity-plausible.ts';
 import { partNumberDateCode } from './part-number-date-code.ts';
+import { partCountPlausible } from './part-count-plausible.ts';
 import { partValuePlausible } from './part-value-plausible.ts';
 import { photoDescription } from './photo-description.ts';
 import { photoDistance } from './photo-distance.ts';
@@ -141,6 +142,7 @@ const ON_ENTRIES: readonly Check[] = [
   barrierCapacitorClass,
   yCapacitorCurrentHigh,
   partNumberDateCode,
+  partCountPlausible,
   partValuePlausible,
   preferredValues,
   capacitorVoltageCustomary,
