@@ -6,6 +6,7 @@ import { atValue, findingOf } from './finding-of.ts';
 import { proseFindings } from './prose-findings.ts';
 import { rounded } from './rounded.ts';
 import { isWarningAgainst } from './sentences-of.ts';
+import { JOULES_PER_WATT_HOUR } from '../units/watt-hour.ts';
 
 const RULE: Rule = {
   id: 'conversion-of-charges',
@@ -22,7 +23,6 @@ const RULE: Rule = {
 
 export const conversionOfCharges: Check = { ...RULE, check };
 
-const JOULES_PER_WATT_HOUR = 3600;
 /** What a figure is that is meant as a conversion. */
 const CONVERSION = /\b(?:conver\w+|efficien\w+|yields?|usable|utili[sz]ation)\b/iu;
 const PERCENT = /(?<![\d.,])(\d{2}(?:[.,]\d+)?)\s?%/gu;

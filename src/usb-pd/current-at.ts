@@ -6,7 +6,7 @@ import type { OfferBody } from './offer.ts';
 const REQUEST_STEP = 0.05;
 
 /** EPR AVS never gives more, however low the voltage. USB PD R3.2 V1.1, Table 10.12. */
-const EPR_AVS_AMPS = 5;
+export const EPR_AVS_AMPS = 5;
 
 /**
  * Amperes that a device gets from one offer when it asks for this voltage; null where the offer does not have it. The voltage of a

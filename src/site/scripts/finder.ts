@@ -16,10 +16,10 @@ import { scatterOf } from '../../render/finder-scatter-of.ts';
 import { finderTable } from '../../render/finder-table.ts';
 import { bindColumns } from './finder-columns.ts';
 import { bindRange, type RangeControl } from './range-control.ts';
+import { MOST_COMPARED } from '../../corpus/comparison-address.ts';
 
 /** Rows drawn at once; more on request. */
 const FIRST_ROWS = 50;
-const MOST_COMPARED = 4;
 const THIN_SPACE = '\u202F';
 
 /** Fetches the register and lets ranges, choices, heads and boxes of the page ask it. The address always says what is asked. */
