@@ -1,6 +1,5 @@
-import type { Entry, MeasuredSubject } from '../entry/entry.ts';
+import type { Entry, Fact, MeasuredSubject } from '../entry/entry.ts';
 import { methodClass } from '../entry/method-class.ts';
-import type { DataPath } from '../diagnostics/finding.ts';
 import { readQuantity } from '../units/read-quantity.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { isMissing, type Known, type Value } from '../values/value.ts';
@@ -20,7 +19,7 @@ export interface ReportedAndMeasured {
   readonly log: string | null;
   readonly agrees: boolean;
   /** Data path of the reported figure. */
-  readonly path: DataPath;
+  readonly path: Fact['path'];
 }
 
 interface Figure {
@@ -33,7 +32,7 @@ interface Figure {
 
 interface ReportedFigure extends Figure {
   readonly by: string;
-  readonly path: DataPath;
+  readonly path: Fact['path'];
 }
 
 /** Rounding of a display and the loss in a short cable stay within this; common practice. */
