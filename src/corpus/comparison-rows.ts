@@ -8,6 +8,7 @@ import { isMissing, type Known } from '../values/value.ts';
 import type { ComparisonGroup, ComparisonRow } from './comparison-row.ts';
 import type { FactStress } from './sheet-facts.ts';
 import { sentenceCase } from '../units/sentence-case.ts';
+import { fittedParts } from '../derived/fitted-parts.ts';
 
 /** Rows of one sheet, in the order of the page. */
 export function comparisonRows(entry: Entry, derived: Derived, stress: readonly FactStress[]): readonly ComparisonRow[] {
@@ -92,10 +93,8 @@ function sizeRows(entry: Entry, derived: Derived): readonly ComparisonRow[] {
 function pathRows(entry: Entry, derived: Derived): readonly ComparisonRow[] {
   const group = 'Power path';
   const telling = tellingEfficiency(entry, derived);
-  const bulk = entry.parts.filter((part) => part.role === 'bulk-capacitor' && part.rating !== null);
-  const controllers = entry.parts
-    .filter((part) => part.role === 'controller')
-    .map((part) => part.number ?? part.marking ?? 'not identified');
+  const bulk = fittedParts(entry, 'bulk-capacitor').filter((part) => part.rating !== null);
+  const controllers = fittedParts(entry, 'controller').map((part) => part.number ?? part.marking ?? 'not identified');
   return [
     words({ id: 'stages', group, label: 'Stages' }, derived.topology === '' ? null : derived.topology, 'not described'),
     words(
