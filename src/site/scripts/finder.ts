@@ -10,17 +10,19 @@ import {
   type FinderQuery,
 } from '../../corpus/finder-query.ts';
 import type { FinderRegister } from '../../corpus/finder-row.ts';
-import { columnWords, querySentence } from '../../corpus/finder-words.ts';
+import { finderWayOut } from '../../corpus/finder-way-out.ts';
+import { querySentence } from '../../corpus/finder-words.ts';
 import { unpackFinder, type PackedFinder } from '../../corpus/pack-finder.ts';
 import { scatterOf } from '../../render/finder-scatter-of.ts';
+import { finderNote, MORE_ROWS } from '../../render/finder-note.ts';
 import { finderTable } from '../../render/finder-table.ts';
+import { set, showChoices } from './finder-choices.ts';
 import { bindColumns } from './finder-columns.ts';
 import { bindRange, type RangeControl } from './range-control.ts';
 import { MOST_COMPARED } from '../../corpus/comparison-address.ts';
 
 /** Rows drawn at once; more on request. */
 const FIRST_ROWS = 50;
-const THIN_SPACE = '\u202F';
 
 /** Fetches the register and lets ranges, choices, heads and boxes of the page ask it. The address always says what is asked. */
 export async function startFinder(): Promise<void> {
@@ -82,7 +84,7 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
     const region = table.querySelector('.wide-table') ?? table;
     region.innerHTML =
       found.length === 0
-        ? `<p class="nothing">No device fulfils all of this. ${loosest(register, query)}</p>`
+        ? `<p class="nothing">No device fulfils all of this. ${finderWayOut(register, query)}</p>`
         : based(
             finderTable(found.slice(0, shown), { sort: query.sort, columns: query.columns, currency: register.currency, densest, chosen }),
           );
@@ -107,15 +109,14 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
   const more = (count: number): void => {
     const note = part('more');
     if (note === null) return;
-    const { long } = query.sort.by === 'name' ? { long: 'name' } : columnWords(query.sort.by, register.currency);
-    const order = query.sort.by === 'name' ? 'by name' : `${query.sort.falling ? 'highest' : 'lowest'} ${long.toLowerCase()} first`;
-    const compare =
-      chosen.size < 2
-        ? `<span>Tick two to four to compare them.</span>`
-        : `<a href="${box.dataset['compare'] ?? ''}?sheets=${[...chosen].map(encodeURIComponent).join(',')}">Compare ${String(chosen.size)} devices</a>`;
-    const rest =
-      count > shown ? ` <button type="button" class="as-link" data-all>Show ${String(Math.min(200, count - shown))} more</button>` : '';
-    note.innerHTML = `<span>${String(Math.min(shown, count))} of ${String(count)} shown, ${order}.</span>${rest} ${compare} <span>This search has its own address.</span>`;
+    note.innerHTML = finderNote({
+      shown,
+      count,
+      sort: query.sort,
+      currency: register.currency,
+      chosen,
+      compare: box.dataset['compare'] ?? '',
+    });
   };
 
   const controls: RangeControl[] = [...form.querySelectorAll<HTMLElement>('[data-range]')].flatMap((element) => {
@@ -151,7 +152,7 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
       ask({ sort: read.sort });
       table.querySelector<HTMLElement>(`[data-sort="${by}"]`)?.focus();
     } else if (target !== null && 'all' in target.dataset) {
-      shown += 200;
+      shown += MORE_ROWS;
       renew();
     }
   });
@@ -181,39 +182,4 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
   form.hidden = false;
   fit();
   renew();
-}
-
-const CHOICE_WORDS = { kind: 'kind', family: 'topology', switches: 'switch technology', controllers: 'controller' } as const;
-
-function set(element: HTMLElement | null, words: string): void {
-  if (element !== null) element.textContent = words.replaceAll('\u2009', THIN_SPACE);
-}
-
-function showChoices(form: HTMLElement, query: FinderQuery): void {
-  for (const holder of form.querySelectorAll<HTMLElement>('[data-choice]')) {
-    const group = CHOICE_GROUPS.find((each) => each === holder.dataset['choice']);
-    const words = group === undefined ? [] : (query.choices[group] ?? []);
-    for (const input of holder.querySelectorAll<HTMLInputElement>('input')) input.checked = words.includes(input.value);
-    const select = holder.querySelector('select');
-    if (select !== null) select.value = words[0] ?? '';
-    set(holder.querySelector<HTMLElement>('[data-said]'), words.length === 0 ? 'any' : `${String(words.length)} chosen`);
-  }
-}
-
-/** Which single range or group to open so that something is found; empty where no single one helps. */
-function loosest(register: FinderRegister, query: FinderQuery): string {
-  const ways = [
-    ...RANGE_COLUMNS.filter((column) => query.ranges[column] !== undefined).map((column) => ({
-      words: `the range of ${columnWords(column, register.currency).long.toLowerCase()}`,
-      query: withRange(query, column, null),
-    })),
-    ...CHOICE_GROUPS.filter((group) => (query.choices[group] ?? []).length > 0).map((group) => ({
-      words: `the choice of ${CHOICE_WORDS[group]}`,
-      query: withChoice(query, group, []),
-    })),
-  ];
-  const best = ways
-    .map((way) => ({ ...way, count: findSheets(register.rows, way.query).length }))
-    .sort((one, other) => other.count - one.count)[0];
-  return best === undefined || best.count === 0 ? '' : `Without ${best.words} there would be ${String(best.count)}.`;
 }
