@@ -85,9 +85,7 @@ function inputLine(formula: string, key: string, input: Value): string {
 function originWords({ origin }: Value): string {
   if (origin.evidence === 'computed') return escapeText(`computed, ${TITLES.get(origin.formula) ?? origin.formula}`);
   if (origin.evidence === 'assumed')
-    return escapeText(
-      `assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${shortStanding(origin.source.standing)})`}`,
-    );
+    return escapeText(`assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${shortStanding(origin.source.standing)})`}`);
   const { instrument, method } = origin;
   return [
     origin.evidence,

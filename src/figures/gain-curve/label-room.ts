@@ -7,7 +7,7 @@ interface Box {
 }
 
 /** Where words may stand: the point of their baseline, and which end of them it is. */
-export interface LabelSpot {
+interface LabelSpot {
   readonly x: number;
   readonly y: number;
   readonly anchor: 'start' | 'mid' | 'end';

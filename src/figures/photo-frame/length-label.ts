@@ -16,7 +16,7 @@ export interface DrawnLength {
 }
 
 /** One line of a label; `down` leads from the label's middle to the line's. */
-export interface LabelLine {
+interface LabelLine {
   readonly text: string;
   readonly down: number;
 }
