@@ -15,7 +15,7 @@ import { missing } from '../../values/missing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import type { BulkFigures, InputFigures } from '../derived.ts';
 import { assumed, edgeValue, factValue, isOf } from '../fact-value.ts';
-import { fittedParts, pieces } from '../fitted-parts.ts';
+import { fittedParts, perPiece, pieces } from '../fitted-parts.ts';
 import { fullLoadEfficiency } from '../full-load-efficiency.ts';
 import { largest } from '../offered.ts';
 import { offeredPoints } from '../offered-points.ts';
@@ -88,13 +88,10 @@ export function resistanceOf(entry: Entry, stage: Stage, role: string): Known<'r
   if (only === undefined) return null;
   if (more.length > 0) return missing(`${stage.id} has several resistors of this purpose`, [`resistance of ${only.references.join(', ')}`]);
   const one = measuredOf(only, 'resistance') ?? ratingOf(only, 'resistance');
-  const all = Array.from({ length: Math.min(pieces(only), MOST_PIECES) }, () => one);
+  const all = perPiece(only, one);
   const combine = only.arrangement === 'series' ? seriesResistance : parallelResistance;
   return foldFormula(all, (first, second) => applyFormula(combine, { first, second }), 'resistor');
 }
-
-/** Most pieces that one key is followed for; a count beyond is a slip that a check reports. */
-const MOST_PIECES = 64;
 
 function parameterOf<D extends Dimension>(stage: Stage, key: string, dimension: D, edge: ParameterEdge): Known<D> | null {
   const fact = stage.parameters[key];
