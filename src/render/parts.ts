@@ -11,7 +11,7 @@ import { hasCallouts, numberedParts, type NumberedPart } from './photo-items.ts'
 import { fixedNumber } from './quantity.ts';
 import { partAnchor, referenceList } from './references.ts';
 import { roleName, worstStress } from './stress.ts';
-import { counted } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 const COLUMNS = ['Ref.', 'Role', 'Rating', 'Maker', 'Part number', 'Evidence'] as const;
 

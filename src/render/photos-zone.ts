@@ -13,7 +13,9 @@ import { photoAnchor, photoItems } from './photo-items.ts';
 import { photoLengthsView, shownLength } from './photo-lengths-view.ts';
 import { largestPhoto, photoPicture } from './photo-picture.ts';
 import type { SheetZone } from './sheet-zone.ts';
-import { counted, countWord, sentence, sentenceCase } from './words.ts';
+import { countWord, sentence } from './words.ts';
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** Where the size of a photo is not known, its frame is drawn in this ratio. */
 const WITHOUT_PICTURE: PictureSize = { width: 4, height: 3 };

@@ -11,7 +11,8 @@ import { measurementsView } from './measurements.ts';
 import { photoIndications } from './photo-lengths-view.ts';
 import { tableView } from './table-view.ts';
 import type { SheetZone } from './sheet-zone.ts';
-import { counted, listed } from './words.ts';
+import { listed } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 /** Short tables of figures that stand together in one zone. */
 const SIZE_AND_SUPPLY: ReadonlySet<string> = new Set(['size', 'input', 'stored-energy']);

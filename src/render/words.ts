@@ -1,7 +1,6 @@
 import { escapeText } from '../figures/markup.ts';
 
 export { counted } from '../units/counted.ts';
-export { sentenceCase } from '../units/sentence-case.ts';
 
 const COUNTS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
 
