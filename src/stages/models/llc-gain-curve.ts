@@ -20,6 +20,10 @@ export function llcGainCurve(given: StageGiven): GainCurve | null {
   const tank = tankOf(given);
   if (isMissing(tank.resonance) || isMissing(tank.inductanceRatio)) return null;
   const { nominal: inductanceRatio } = tank.inductanceRatio;
+  // The curves are drawn by the turns ratio, as the gains that the outputs ask for.
+  const transformer = tank.transformerGain === null || isMissing(tank.transformerGain) ? 1 : tank.transformerGain.nominal;
+  const gainAt = (quality: number, ratio: number): number =>
+    transformer * llcGain.compute({ inductanceRatio, quality, frequencyRatio: ratio });
   const loads = loadsOf(given, tank, inductanceRatio);
   if (loads.length === 0) return null;
   const points = llcGainPoints(given, tank);
@@ -29,15 +33,13 @@ export function llcGainCurve(given: StageGiven): GainCurve | null {
   );
   const pole = 1 / Math.sqrt(inductanceRatio + 1);
   const curve = (quality: number, from: number): readonly GainPair[] =>
-    places
-      .filter((ratio) => ratio > from)
-      .map((ratio) => [ratio, llcGain.compute({ inductanceRatio, quality, frequencyRatio: ratio })] as const);
+    places.filter((ratio) => ratio > from).map((ratio) => [ratio, gainAt(quality, ratio)] as const);
   return {
     resonance: tank.resonance,
     loaded: loads.map(({ name, quality, peak }): LoadedCurve => ({
       name,
       pairs: curve(quality, 0),
-      peak: [peak, llcGain.compute({ inductanceRatio, quality, frequencyRatio: peak })],
+      peak: [peak, gainAt(quality, peak)],
     })),
     noLoad: curve(0, pole),
     asked: given.output.points.map((point) => ({ name: atOutput(point), gain: gainFor(given, point) })),

@@ -1,5 +1,6 @@
 import { llcFrequencyForGain } from '../../formulas/llc/llc-frequency-for-gain.ts';
 import { llcSwitchingFrequency } from '../../formulas/llc/llc-switching-frequency.ts';
+import { llcTankGain } from '../../formulas/llc/llc-tank-gain.ts';
 import { formatInterval } from '../../units/format.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import { exact } from '../../values/exact.ts';
@@ -13,8 +14,10 @@ export function llcGainPoints(given: StageGiven, tank: Tank): readonly GainPoint
     busesOf(given).flatMap((bus): GainPoint[] => {
       const name = isMissing(bus) ? point.name : `${point.name}, bus ${formatInterval(bus, 'voltage').text}`;
       const gain = gainFor(given, point, bus);
+      const { transformerGain: transformer } = tank;
+      const left = transformer === null ? gain : applyFormula(llcTankGain, { gain, transformer });
       const corner = (load: GainPoint['load'], quality: Known<'ratio'>): GainPoint => {
-        const frequencyRatio = applyFormula(llcFrequencyForGain, { gain, inductanceRatio: tank.inductanceRatio, quality });
+        const frequencyRatio = applyFormula(llcFrequencyForGain, { gain: left, inductanceRatio: tank.inductanceRatio, quality });
         const frequency = applyFormula(llcSwitchingFrequency, { frequencyRatio, resonance: tank.resonance });
         return { name, load, gain, frequencyRatio, frequency };
       };
