@@ -1,4 +1,4 @@
-import { isMap, LineCounter, parseDocument, type Document, type YAMLMap } from 'yaml';
+import { isAlias, isMap, LineCounter, parseDocument, visit, type Document, type YAMLMap } from 'yaml';
 
 /** Line and column of a file, from 1. */
 export interface YamlPlace {
@@ -24,13 +24,13 @@ export interface YamlReading {
 /** A file of YAML that was opened: its map of fields, or the faults that kept it shut. */
 export interface OpenedYaml {
   readonly document: Document;
-  /** Null where the text is no YAML, or something else than fields and values. */
+  /** Null where the text is no YAML, uses what entries may not use either, or is something else than fields and values. */
   readonly map: YAMLMap | null;
   readonly faults: readonly YamlFault[];
   readonly placeOf: (offset: number) => YamlPlace;
 }
 
-/** Opens the text of a file that holds one map. */
+/** Opens the text of a file that holds one map. Never throws. */
 export function openYaml(text: string, { file, schema, holds }: YamlReading): OpenedYaml {
   const lines = new LineCounter();
   const document = parseDocument(text, { lineCounter: lines, schema, merge: false });
@@ -38,17 +38,36 @@ export function openYaml(text: string, { file, schema, holds }: YamlReading): Op
     const { line, col } = lines.linePos(offset);
     return { line, column: col };
   };
+  const shut = (faults: readonly YamlFault[]): OpenedYaml => ({ document, map: null, faults, placeOf });
   const errors = document.errors.map(({ pos, message }) => ({
-    message: `${file} is not valid YAML: ${withoutPlace(message)}`,
+    message: `${file} is not valid YAML: ${parserWords(message)}`,
     ...placeOf(pos[0]),
   }));
-  if (errors.length > 0) return { document, map: null, faults: errors, placeOf };
-  if (!isMap(document.contents))
-    return { document, map: null, faults: [{ message: `${file} must hold ${holds}`, ...placeOf(0) }], placeOf };
+  if (errors.length > 0) return shut(errors);
+  const refused = refusedFeatures(document).map(({ offset, what }) => ({
+    message: `${file} uses ${what} of YAML; write the value out`,
+    ...placeOf(offset),
+  }));
+  if (refused.length > 0) return shut(refused);
+  if (!isMap(document.contents)) return shut([{ message: `${file} must hold ${holds}`, ...placeOf(0) }]);
   return { document, map: document.contents, faults: [], placeOf };
 }
 
-/** First line of the parser's words; the place at their end is that of the finding. */
-function withoutPlace(message: string): string {
+/** Aliases and tags: one lets a line change another far away or swell the file without bound, the other asks for a type of its own. */
+function refusedFeatures(document: Document): readonly { readonly offset: number; readonly what: string }[] {
+  const found: { readonly offset: number; readonly what: string }[] = [];
+  visit(document, {
+    Node(_, node) {
+      const what = isAlias(node) ? `the alias *${node.source}` : node.tag === undefined ? null : `the tag ${node.tag}`;
+      if (what !== null) found.push({ offset: node.range?.[0] ?? 0, what });
+    },
+  });
+  return found;
+}
+
+/** First line of the parser's words, without the place at their end, which is that of the finding. */
+function parserWords(message: string): string {
+  // The parser follows nesting as far as the stack reaches.
+  if (message.startsWith('Maximum call stack')) return 'it is nested too deeply';
   return (message.split('\n', 1)[0] ?? '').replace(/ at line \d+, column \d+:?$/, '');
 }
