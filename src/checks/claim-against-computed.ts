@@ -29,10 +29,16 @@ const NAMED_AS: Readonly<Record<string, string>> = {
 function check({ entry, derived }: CheckInput): Finding[] {
   const named = entry.claims.flatMap((claim) => {
     const words = claim.of.toLowerCase();
-    const computed = derived.named[NAMED_AS[words] ?? words.replaceAll(' ', '-')];
+    const computed = derived.named[NAMED_AS[words] ?? words.replaceAll(' ', '-')] ?? operatingFigure(derived, words);
     return computed === undefined ? [] : judged(claim, computed, entry);
   });
   return [...named, ...claimedStresses(entry, derived.stress).flatMap(ofStress)];
+}
+
+/** What a stage works at, by its name: "resonant frequency"; of several stages with such a figure nobody knows which is meant. */
+function operatingFigure({ operating }: CheckInput['derived'], words: string): Known | undefined {
+  const [only, ...others] = operating.filter(({ name }) => name.toLowerCase() === words);
+  return others.length === 0 ? only?.value : undefined;
 }
 
 /** A stress is stated with an allowance or without, so that one of those worked out should be it. */

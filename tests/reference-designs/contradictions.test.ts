@@ -75,6 +75,12 @@ describe('what is thin in a published design is said of it as of any other', () 
       // 5.17 V is no multiple of the 50 mV of a fixed object: the report sets the bus, not an offer.
       'tidt200-car-2x5v': ['value-remark'],
       'der-937-100w-pfc-qr': ['efficiency-margin-agrees at efficiency margin at 20 V and 115 V'],
+      // 419 V in the text of page 15, 502 V by equation 25; a quality factor of 0.36 in table 3.
+      'an-4151-192w-llc': [
+        'claim-against-computed at quality factor at full load',
+        'claim-against-computed at resonant capacitor voltage',
+        'claims-differ at resonant capacitor voltage',
+      ],
       'maxrefdes1085-24w': ['claim-against-computed at snubber diode voltage'],
     };
     expect(saidOf(sheet, ['warning'])).toEqual(meant[sheet.slug] ?? []);

@@ -4,6 +4,7 @@ import { derive } from '../../src/derived/derive.ts';
 import { inputFigures } from '../../src/derived/input-figures.ts';
 import { stageGivens } from '../../src/derived/stress/stage-givens.ts';
 import type { Entry, Fact } from '../../src/entry/entry.ts';
+import { shareMatrix } from '../../src/sharing/share-matrix-of.ts';
 import { stageOf } from '../../src/stages/index.ts';
 import { isMissing, type Value } from '../../src/values/value.ts';
 import type { CheckedEntry } from '../demo/entries-in.ts';
@@ -30,7 +31,7 @@ export function operatingValue({ operating }: Pick<CheckedEntry['derived'], 'ope
 export function roleRms(entry: Entry, stageId: string, role: string): Value<'current'> {
   const { ratedPower: power } = derive(entry);
   const input = inputFigures(entry, power);
-  const givens = stageGivens(entry, { power, input, bulk: bulkFigures(entry, input) });
+  const givens = stageGivens(entry, { power, input, bulk: bulkFigures(entry, input), shares: shareMatrix(entry) });
   const stage = entry.stages.find(({ id }) => id === stageId);
   if (stage === undefined) throw new Error(`no stage ${stageId}`);
   const carried = stageOf(stage.kind)?.model?.rms?.[role]?.(givens(stage), { side: null });
