@@ -4,6 +4,7 @@ import sharp from 'sharp';
 import type { PhotoSource, PublishedPhoto } from '../../corpus/published-photo.ts';
 import type { DataPath, Finding } from '../../diagnostics/finding.ts';
 import { parseFrontmatter } from '../../entry/parse-frontmatter.ts';
+import { mayState } from '../may-state.ts';
 import { notBeside } from '../not-beside.ts';
 import { pipelineFinding } from '../pipeline-rule.ts';
 import { hashBeside, pathBeside } from '../read-beside.ts';
@@ -84,8 +85,7 @@ async function inTurns(wanted: readonly WantedPhoto[], step: PhotoStep): Promise
 
 /** Files of the photos in their order; null for one whose form is wrong, which the entry's reader says. */
 function photoFilesIn(text: string): readonly (string | null)[] {
-  // Few entries of a check have changed photos; those without any are not parsed for it.
-  if (!/^["']?photos["']?\s*:/m.test(text)) return [];
+  if (!mayState(text, 'photos')) return [];
   const { data } = parseFrontmatter(text);
   const stated: unknown = typeof data === 'object' && data !== null && 'photos' in data ? data.photos : undefined;
   if (!Array.isArray(stated)) return [];
