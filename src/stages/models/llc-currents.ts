@@ -19,12 +19,14 @@ import { wanted } from './wanted.ts';
 
 type Amps = Known<'current'>;
 
-/** Names of the three methods for the current of the tank, for stresses that rest on it. */
-export const TANK_CURRENT_METHODS: readonly string[] = [
-  'load and magnetising current at right angles (TI SLUP263)',
-  'with the loss counted in (Fairchild AN-4151)',
-  'tank taken as resistive at the lowest bus (Infineon ICE2HS01G)',
-];
+/** Names of the published methods that give the current of this tank, for stresses that rest on it; none where it is missing. */
+export function tankCurrentMethods(given: StageGiven): readonly string[] {
+  if (isMissing(magnetisingOf(given, 'low'))) return [];
+  const two = ['load and magnetising current at right angles (TI SLUP263)', 'with the loss counted in (Fairchild AN-4151)'];
+  return given.parameter('lowest bus', 'voltage', 'low') === null
+    ? two
+    : [...two, 'tank taken as resistive at the lowest bus (Infineon ICE2HS01G)'];
+}
 
 /** Lowest frequency that was given, else the resonance of the tank. */
 export function frequencyOf(given: StageGiven): Known<'frequency'> {
@@ -71,10 +73,10 @@ function withLoss(given: StageGiven, point: OutputPoint): Amps {
   });
 }
 
+/** Only at the lowest bus that is known: elsewhere it is low by the magnetising current. */
 function resistive(given: StageGiven, { power }: OutputPoint): Amps {
   const drawn = applyFormula(inputPower, { power, efficiency: given.efficiency });
-  const input = given.parameter('lowest bus', 'voltage', 'low') ?? given.input.lowest;
-  return applyFormula(llcPrimaryCurrentResistive, { power: drawn, input });
+  return applyFormula(llcPrimaryCurrentResistive, { power: drawn, input: wanted(given, 'lowest bus', 'voltage', 'low') });
 }
 
 /** Crest of the tank current where it is largest; the author's own figure first. */

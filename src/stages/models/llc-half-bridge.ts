@@ -6,7 +6,7 @@ import { llcRectifierMean } from '../../formulas/llc/llc-rectifier-mean.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import type { Known } from '../../values/value.ts';
 import { BUS_SIDE } from './bus-side.ts';
-import { frequencyOf, TANK_CURRENT_METHODS, tankCurrent, tankPeak } from './llc-currents.ts';
+import { frequencyOf, tankCurrent, tankCurrentMethods, tankPeak } from './llc-currents.ts';
 import { llcGainCurve } from './llc-gain-curve.ts';
 import { llcOperating } from './llc-operating.ts';
 import { llcAsks } from './ratio-asks.ts';
@@ -21,7 +21,7 @@ function switches(given: StageGiven): readonly Stress[] {
 
 function peak(given: StageGiven): Stress {
   const isOwn = given.parameter('peak current', 'current', 'high') !== null;
-  return { ...currentStress('peak current', () => tankPeak(given)), methods: isOwn ? [] : TANK_CURRENT_METHODS };
+  return { ...currentStress('peak current', () => tankPeak(given)), methods: isOwn ? [] : tankCurrentMethods(given) };
 }
 
 function resonantCapacitor(given: StageGiven): readonly Stress[] {
@@ -33,7 +33,7 @@ function resonantCapacitor(given: StageGiven): readonly Stress[] {
       capacitance: wanted(given, 'Cr', 'capacitance', 'low'),
     }),
   );
-  const normal = { ...voltageStress('peak voltage in normal operation', stress, corner), methods: TANK_CURRENT_METHODS };
+  const normal = { ...voltageStress('peak voltage in normal operation', stress, corner), methods: tankCurrentMethods(given) };
   const limit = given.parameter('current limit', 'current', 'high');
   return limit === null ? [normal] : [normal, atCurrentLimit(given, limit)];
 }
@@ -83,7 +83,7 @@ export const LLC_HALF_BRIDGE_MODEL: StageModel = {
   },
   assumes: [
     'The lowest frequency that was given, else the resonance of the tank.',
-    'A sine in the tank and a triangle of magnetising current; three published methods for its rms, as a range.',
+    'A sine in the tank and a triangle of magnetising current; published methods for its rms, as a range.',
     'A choke of its own, unless Lp says that the leakage of the transformer resonates, shared equally by both sides.',
   ],
   refuses: [
