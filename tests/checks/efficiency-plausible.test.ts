@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { runChecks } from '../../src/checks/run-checks.ts';
+import { runChecks } from './run-checks.ts';
 import { readOnBench } from '../../src/derived/bench/read-on-bench.ts';
 import { derive } from '../../src/derived/derive.ts';
 import type { LogSummary } from '../../src/logs/log-summary.ts';

@@ -1,6 +1,6 @@
-import type { Finding } from '../diagnostics/finding.ts';
-import type { CheckInput } from './check.ts';
-import { CHECKS } from './index.ts';
+import type { CheckInput } from '../../src/checks/check.ts';
+import { CHECKS } from '../../src/checks/index.ts';
+import type { Finding } from '../../src/diagnostics/finding.ts';
 
 /** Findings of all rules on one entry, in the order of the registry. */
 export function runChecks(input: CheckInput): Finding[] {
