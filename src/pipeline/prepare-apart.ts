@@ -3,7 +3,8 @@ import { fileURLToPath } from 'node:url';
 import { formerAddressPages } from '../corpus/former-address-pages.ts';
 import type { SiteSettings } from '../corpus/prepared.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
-import type { Prepared, PrepareOptions } from './prepare.ts';
+import type { PrepareOptions } from './prepare-options.ts';
+import type { Prepared } from './prepare.ts';
 import { scanContent } from './scan-content.ts';
 
 /** What a build needs to know of the prepared content; the rest lies in the prepared folder. */
