@@ -16,7 +16,7 @@ export function gainWords(curve: StageGainCurve): string {
     strongest === undefined
       ? ''
       : `<p>The largest gain ${escapeText(strongest.name)} is ${quantityHtml(peakWords(strongest.peak, resonance))}; below that frequency the half bridge loses its soft switching.</p>`;
-  return `${corners}${given}${peak}<p class="note ruled">First-harmonic approximation from Lr, Cr, Lm and the turns: good near resonance, low below it. Wide line: full load; dashed: no load; circles and squares: where it works loaded and unloaded.</p>`;
+  return `${corners}${given}${peak}<p class="note ruled">First-harmonic approximation from the tank and the turns: good near resonance, low below it. Wide line: full load; dashed: no load; circles and squares: where it works loaded and unloaded.</p>`;
 }
 
 /** "121 kHz, measured: there the curve at full load gives 1.01." */

@@ -54,11 +54,11 @@ function groupsOf(curve: StageGainCurve, id: string, name: string): readonly Row
   ].filter(({ rows }) => rows.length > 0);
 }
 
-function workingRows({ resonance, points, asked, running }: StageGainCurve, id: string): readonly Row[] {
+function workingRows({ resonance, loaded, points, asked, running }: StageGainCurve, id: string): readonly Row[] {
   const known = new Set(points.map(({ gain }) => gainKey(gain)));
   const between = asked.filter(({ gain }) => !known.has(gainKey(gain)));
   return [
-    { id: `${id}resonance`, cells: [words('resonance'), words('any'), mono('1'), mono('1'), frequencyCell(resonance)] },
+    { id: `${id}resonance`, cells: [words('resonance'), words('any'), mono(atResonance(loaded)), mono('1'), frequencyCell(resonance)] },
     ...(running === null ? [] : givenRows(running, id)),
     ...points.map(({ name, load, gain, frequencyRatio, frequency }, index) => ({
       id: `${id}corner-${String(index)}`,
@@ -112,4 +112,10 @@ function decimalsOf(hertz: number): number {
 
 function gainKey(gain: StageGainCurve['asked'][number]['gain']): string {
   return isMissing(gain) ? gain.reason : String(gain.nominal);
+}
+
+/** The gain that does not depend on the load: 1 behind a choke of its own, more where the leakage of the transformer resonates. */
+function atResonance(loaded: StageGainCurve['loaded']): string {
+  const gain = loaded[0]?.pairs.find(([ratio]) => ratio === 1)?.[1] ?? 1;
+  return Math.abs(gain - 1) < 1e-9 ? '1' : gain.toFixed(2);
 }

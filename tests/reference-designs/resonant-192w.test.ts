@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { GainPoint } from '../../src/stages/models/stage-model.ts';
+import { gainCurveTable } from '../../src/tables/gain-curve.ts';
 import { isMissing, type Value } from '../../src/values/value.ts';
 import { design, known } from './designs.ts';
 import { operatingValue, roleRms, stressRow } from './modelled.ts';
@@ -37,6 +38,12 @@ describe('the 192 W resonant half bridge', () => {
 
   test('its gain at resonance is 1.11, since its leakage is the resonant inductance (step 8)', () => {
     expectPrinted(operating('gain at resonance').nominal, '1.11', 'p. 11, eq. 23: 630 µH and 118 µH');
+  });
+
+  test('the table of its gain says so too, where a tank with a choke of its own has 1', () => {
+    const table = gainCurveTable.build({ entry, derived });
+    const row = table?.rows.find(({ id }) => id.endsWith('resonance'));
+    expect(JSON.stringify(row?.cells)).toContain('"1.11"');
   });
 
   test('its gain has to be 1.12 at 400 V and 1.28 at 349 V, the drop of the diode included (steps 2 and 3)', () => {
