@@ -28,10 +28,10 @@ export const PIPELINE_RULES = [
   },
   {
     id: 'former-address-taken',
-    title: 'A former address is in use',
+    title: 'A former address is in use, or no page can stand there',
     severity: 'error',
-    why: 'An address leads to one page: a live page, or one teardown that moved.',
-    advice: 'Take the address out of one of the lists.',
+    why: 'An address leads to one page: a live page, a page of the site itself, or one teardown that moved.',
+    advice: 'Take the address out of one of the lists; an address that cannot be kept needs its redirect at the host.',
     source: COMMON_PRACTICE,
   },
   {
