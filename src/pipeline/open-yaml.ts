@@ -1,4 +1,4 @@
-import { isAlias, isMap, LineCounter, parseDocument, visit, type Document, type YAMLMap } from 'yaml';
+import { isAlias, isCollection, isMap, LineCounter, parseDocument, visit, type Document, type YAMLMap } from 'yaml';
 
 /** Line and column of a file, from 1. */
 export interface YamlPlace {
@@ -45,7 +45,7 @@ export function openYaml(text: string, { file, schema, holds }: YamlReading): Op
   }));
   if (errors.length > 0) return shut(errors);
   const refused = refusedFeatures(document).map(({ offset, what }) => ({
-    message: `${file} uses ${what} of YAML; write the value out`,
+    message: `${file} ${what}`,
     ...placeOf(offset),
   }));
   if (refused.length > 0) return shut(refused);
@@ -53,13 +53,19 @@ export function openYaml(text: string, { file, schema, holds }: YamlReading): Op
   return { document, map: document.contents, faults: [], placeOf };
 }
 
-/** Aliases and tags: one lets a line change another far away or swell the file without bound, the other asks for a type of its own. */
+/**
+ * Aliases and tags: one lets a line change another far away or swell the file without bound, the other asks for a type of its own. And keys
+ * that are no names.
+ */
 function refusedFeatures(document: Document): readonly { readonly offset: number; readonly what: string }[] {
   const found: { readonly offset: number; readonly what: string }[] = [];
   visit(document, {
     Node(_, node) {
       const what = isAlias(node) ? `the alias *${node.source}` : node.tag === undefined ? null : `the tag ${node.tag}`;
-      if (what !== null) found.push({ offset: node.range?.[0] ?? 0, what });
+      if (what !== null) found.push({ offset: node.range?.[0] ?? 0, what: `uses ${what} of YAML; write the value out` });
+    },
+    Pair(_, { key }) {
+      if (isCollection(key)) found.push({ offset: key.range?.[0] ?? 0, what: 'has a group where the name of a field belongs' });
     },
   });
   return found;

@@ -56,7 +56,7 @@ function inherited(map: YAMLMap, own: readonly DeratingRule[], say: Say): readon
   const base = DERATING_POLICIES.find((policy) => policy.id === name);
   const known = DERATING_POLICIES.map((policy) => policy.id);
   if (base === undefined) {
-    say(map.get('builds on', true), `There is no derating policy "${name}"${didYouMean(name, known)}; known are ${known.join(', ')}`);
+    say(map.get('builds on', true), `There is no derating policy "${name}"${didYouMean(name, known) || `; known are ${known.join(', ')}`}`);
     return [];
   }
   const isAnswered = ({ partClass, quantity }: DeratingRule): boolean =>
@@ -112,7 +112,7 @@ function oneOf<T extends string>(map: YAMLMap, key: string, known: readonly T[],
   const text = textOf(map, key, say);
   const found = known.find((one) => one === text);
   if (text === null || found !== undefined) return found ?? null;
-  say(map.get(key, true), `There is no ${key} "${text}"${didYouMean(text, known)}; known are ${known.join(', ')}`);
+  say(map.get(key, true), `There is no ${key} "${text}"${didYouMean(text, known) || `; known are ${known.join(', ')}`}`);
   return null;
 }
 

@@ -100,7 +100,7 @@ function isPolicy(id: string, own: readonly DeratingPolicy[], pair: Pair, say: S
   const known = [...DERATING_POLICIES, ...own].map((policy) => policy.id);
   if (known.includes(id)) return true;
   const offset = isScalar(pair.value) ? (pair.value.range?.[0] ?? 0) : 0;
-  say('site-settings-invalid', offset, `There is no derating policy "${id}"${didYouMean(id, known)}; known are ${known.join(', ')}`);
+  say('site-settings-invalid', offset, `There is no derating policy "${id}"${didYouMean(id, known) || `; known are ${known.join(', ')}`}`);
   return false;
 }
 

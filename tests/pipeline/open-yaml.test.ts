@@ -18,6 +18,7 @@ describe('a file of YAML', () => {
     ['is a list', '- a\n', ['1:1 bench.yaml must hold "instruments:" and "methods:"']],
     ['is empty', '', ['1:1 bench.yaml must hold "instruments:" and "methods:"']],
     ['has an alias', 'a: &x { name: meter }\nb: *x\n', ['2:4 bench.yaml uses the alias *x of YAML; write the value out']],
+    ['has a group as a key', '? [a, b]\n: c\n', ['1:3 bench.yaml has a group where the name of a field belongs']],
     ['has a tag', 'a: !!binary aGVsbG8=\n', ['1:13 bench.yaml uses the tag tag:yaml.org,2002:binary of YAML; write the value out']],
   ])('that %s', (_, text, faults) => {
     const said = faultsOf(text);
