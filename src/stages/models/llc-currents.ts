@@ -36,8 +36,21 @@ export function frequencyOf(given: StageGiven): Known<'frequency'> {
   return applyFormula(llcResonantFrequency, tank);
 }
 
+/** Stresses, operating values and losses ask for the same current. */
+const KNOWN = new WeakMap<StageGiven, Map<OutputPoint, Amps>>();
+
 /** Rms in primary winding and tank at one output, over the published methods. */
 export function tankCurrent(given: StageGiven, point: OutputPoint): Amps {
+  const known = KNOWN.get(given) ?? new Map<OutputPoint, Amps>();
+  KNOWN.set(given, known);
+  const before = known.get(point);
+  if (before !== undefined) return before;
+  const current = overMethods(given, point);
+  known.set(point, current);
+  return current;
+}
+
+function overMethods(given: StageGiven, point: OutputPoint): Amps {
   const rightAngles = atRightAngles(given, point);
   // Without the magnetising inductance the other methods would pass for the whole.
   if (isMissing(rightAngles)) return rightAngles;
