@@ -18,3 +18,11 @@ export function showChoices(form: HTMLElement, query: FinderQuery): void {
     set(holder.querySelector<HTMLElement>('[data-said]'), words.length === 0 ? 'any' : `${String(words.length)} chosen`);
   }
 }
+
+/** Says what was not understood or does not go; empty words take it away. */
+export function say(box: HTMLElement, words: string): void {
+  const refused = box.querySelector<HTMLElement>('[data-refused]');
+  if (refused === null) return;
+  refused.textContent = words;
+  refused.hidden = words === '';
+}
