@@ -25,7 +25,8 @@ import { hasPfc, PFC_KINDS } from '../stage-kinds.ts';
 import { INPUT_AT } from '../supply-lines.ts';
 import { coreResetOf } from '../windings/core-reset-of.ts';
 import { turnsRatioOf } from '../windings/stated-ratios.ts';
-import { feedingVoltage, outputSpan } from './feeding-voltage.ts';
+import { feedingVoltage, isFedBySupply, outputSpan } from './feeding-voltage.ts';
+import { inputForPower } from './input-for-power.ts';
 
 /** What was already worked out for the whole device. */
 export interface DeviceFigures {
@@ -41,6 +42,8 @@ export function stageGiven(entry: Entry, stage: Stage, figures: DeviceFigures): 
   const { input } = figures;
   const efficiency = efficiencyOf(entry, stage, figures);
   const power = powerOf(entry, stage, figures);
+  const span = inputSpan(entry, stage, figures, efficiency);
+  const dependsOnPower = entry.nameplate.totalAtInput.length > 0 && !isOnBus(stage) && isFedBySupply(entry, stage);
   return {
     id: stage.id,
     mode: (stage.mode ?? '').toLowerCase(),
@@ -53,7 +56,8 @@ export function stageGiven(entry: Entry, stage: Stage, figures: DeviceFigures): 
       shaped: hasPfc(entry),
       current: input.inputCurrent,
     },
-    input: inputSpan(entry, stage, figures, efficiency),
+    input: span,
+    lowestInputFor: (wanted) => (dependsOnPower ? inputForPower(entry, span.lowest, wanted) : span.lowest),
     output: outputOf(entry, stage, power, figures),
     power,
     efficiency,
@@ -105,13 +109,7 @@ function isOnBus(stage: Stage): boolean {
 }
 
 function inputSpan(entry: Entry, stage: Stage, figures: DeviceFigures, efficiency: Known<'ratio'>): Span<'voltage'> {
-  if (!isOnBus(stage)) {
-    const fed = feedingVoltage(entry, stage, figures.input);
-    // Full power over part of the input range only: the lowest input and the full power never meet, so neither corner is the worst one.
-    return entry.nameplate.totalAtInput.length === 0
-      ? fed
-      : { ...fed, lowest: missing('The power depends on the input voltage', ['the largest input current over the stated steps']) };
-  }
+  if (!isOnBus(stage)) return feedingVoltage(entry, stage, figures.input);
   const { bulk, input } = figures;
   const highest = isMissing(bulk.voltage) ? input.peak : bulk.voltage;
   return { highest, lowest: lowestBus(entry, stage, figures, efficiency) };

@@ -31,12 +31,12 @@ export function converterCurrents(kind: Kind): {
   readonly operating: (given: StageGiven) => readonly OperatingValue[];
   readonly rms: NonNullable<StageModel['rms']>;
 } {
+  const peakAt = (given: StageGiven, point: OutputPoint): Amps =>
+    larger(corners(kind, given, point).map(({ mean, ripple }) => applyFormula(inductorPeakCurrent, { current: mean, ripple })));
   const peakOf = (given: StageGiven): Corner<'current'> => {
     const own = given.parameter('peak current', 'current', 'high');
     if (own !== null) return { stress: own, corner: null };
-    return together(given, (point) =>
-      larger(corners(kind, given, point).map(({ mean, ripple }) => applyFormula(inductorPeakCurrent, { current: mean, ripple }))),
-    );
+    return together(given, (point) => peakAt(given, point));
   };
   const rmsOf = (given: StageGiven): RoleCurrent => {
     const rms = ({ mean, ripple }: Inductor): Amps => applyFormula(rippleCarryingRms, { current: mean, ripple });
@@ -46,7 +46,7 @@ export function converterCurrents(kind: Kind): {
   return {
     peak: (given) => currentStress('peak current', () => peakOf(given)),
     inputRipple: (given) => currentStress('ripple current', () => together(given, (point) => inputRipple(given, point))),
-    operating: (given) => [{ name: 'peak current of the inductor', value: peakOf(given).stress }],
+    operating: (given) => peaks(given, peakOf(given).stress, peakAt),
     rms: { 'buck-switch': rmsOf },
   };
 }
@@ -58,9 +58,21 @@ function together(given: StageGiven, at: (point: OutputPoint) => Amps): Corner<'
   return { stress: missing(`${sharedBy} ports draw on ${given.id} together`, [`peak current of ${given.id}`]), corner: null };
 }
 
+/** The largest peak; where it is not known, since some output has no known input, those of the outputs that have one. */
+function peaks(given: StageGiven, largest: Amps, at: (given: StageGiven, point: OutputPoint) => Amps): readonly OperatingValue[] {
+  const name = 'peak current of the inductor';
+  const some = isMissing(largest) && given.output.sharedBy === 1 ? given.output.points : [];
+  const known = some.flatMap((point): OperatingValue[] => {
+    const value = at(given, point);
+    return isMissing(value) ? [] : [{ name: `${name} at ${point.name}`, value }];
+  });
+  return [{ name, value: largest }, ...known];
+}
+
 /** A buck is worst at the highest input, a boost at the lowest; four switches meet both where the output lies between. */
 function corners(kind: Kind, given: StageGiven, point: OutputPoint): readonly Inductor[] {
-  const { highest, lowest } = given.input;
+  const { highest } = given.input;
+  const lowest = given.lowestInputFor(point.power);
   if (kind === 'buck') return [stepDown(given, point, highest)];
   if (kind === 'boost') return [stepUp(given, point, lowest)];
   const canStepUp = isMissing(lowest) || isMissing(point.voltage) || point.voltage.nominal >= lowest.nominal;

@@ -36,6 +36,8 @@ export interface StageGiven {
   };
   /** Direct voltage that feeds the block: the bus, a rail, a battery, a vehicle. */
   readonly input: Span<'voltage'>;
+  /** Lowest direct voltage that feeds the block while it gives a power: of a vehicle supply it may depend on the power. */
+  lowestInputFor(power: Known<'power'>): Known<'voltage'>;
   /** Voltage at its output, over everything that is offered. */
   readonly output: Span<'voltage'> & { readonly points: readonly OutputPoint[]; readonly sharedBy: number };
   /** Power that it gives at most. */
