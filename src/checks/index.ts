@@ -78,6 +78,7 @@ import { offerFlags } from './offer-flags.ts';
 import { plainOutputs } from './plain-outputs.ts';
 import { ratedPowerSteps } from './rated-power-steps.ts';
 import { variableRange } from './variable-range.ts';
+import { senseResistorsArrangement } from './sense-resistors-arrangement.ts';
 import { shareNotOffered } from './share-not-offered.ts';
 import { sharesAboveTotal } from './shares-above-total.ts';
 import { storedChargeUnproven } from './stored-charge-unproven.ts';
@@ -150,6 +151,7 @@ const ON_ENTRIES: readonly Check[] = [
   turnsRatioAgrees,
   turnsRatioAgainstVoltages,
   coreResetAgainstDuty,
+  senseResistorsArrangement,
   statedOtherwise,
   insulationDistancePlausible,
   insulationDistanceBelow,

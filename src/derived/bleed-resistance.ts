@@ -30,7 +30,7 @@ function resistanceOfKey(part: Part): Resistance {
   const one = ratingOf(part, 'resistance');
   if (pieces(part) === 1) return one;
   const names = part.references.join(', ');
-  if (part.arrangement === 'single')
+  if (part.arrangement === 'single' || part.arrangement === 'separate')
     return missing(`whether ${names} stand in series or in parallel is not said`, [`arrangement of ${names}`]);
   return foldFormula(perPiece(part, one), part.arrangement === 'series' ? inSeries : inParallel, 'bleed resistance');
 }

@@ -3,16 +3,13 @@ import { holdUpTime } from '../formulas/bulk/hold-up-time.ts';
 import { bulkCapacitancePerWatt } from '../formulas/bulk/bulk-capacitance-per-watt.ts';
 import { inputPower } from '../formulas/mains/input-power.ts';
 import { busRipple } from '../formulas/pfc/bus-ripple.ts';
-import { senseLimitCurrent } from '../formulas/sense/sense-limit-current.ts';
-import { CUSTOMARY } from '../standards/customary-values.ts';
 import { stageOf } from '../stages/index.ts';
 import { wanted } from '../stages/models/wanted.ts';
 import { applyFormula } from '../values/apply-formula.ts';
 import { briefTrace } from '../values/brief-trace.ts';
 import type { BulkFigures, OperatingFigure, StageGainCurve } from './derived.ts';
-import { assumed } from './fact-value.ts';
+import { senseLimits } from './sense-limits.ts';
 import { PFC_KINDS } from './stage-kinds.ts';
-import { resistanceOf } from './stress/stage-given.ts';
 import type { StageGivens } from './stress/stage-givens.ts';
 import type { RatioOrigin, WindingFigures } from './windings/winding-figures.ts';
 
@@ -26,7 +23,10 @@ export function operatingFigures(
   return entry.stages.flatMap((stage) => {
     const own = stageOf(stage.kind)?.model?.operating?.(givens(stage)) ?? [];
     const ratios = otherRatios(windings.find((one) => one.stage === stage.id));
-    return [...own, ...ratios, ...ofBus(stage, bulk, givens), ...ofSense(entry, stage, givens)].map((one) => ({ stage: stage.id, ...one }));
+    return [...own, ...ratios, ...ofBus(stage, bulk, givens), ...senseLimits(entry, stage, givens)].map((one) => ({
+      stage: stage.id,
+      ...one,
+    }));
   });
 }
 
@@ -79,13 +79,4 @@ function ofBus(stage: Stage, bulk: BulkFigures, givens: StageGivens): Figures {
       ? []
       : [{ name: 'lowest bulk voltage at the lowest line', value: given.input.lowest }];
   return [...valley, { name: 'hold-up time', value: holdUp }, { name: 'bulk capacitance per watt', value: perWatt }];
-}
-
-/** Peak at which the current-sense resistor of a mains converter trips. */
-function ofSense(entry: Entry, stage: Stage, givens: StageGivens): Figures {
-  const side = stageOf(stage.kind)?.side;
-  const resistance = side === 'primary' || side === 'barrier' ? resistanceOf(entry, stage, 'current-sense-resistor') : null;
-  if (resistance === null) return [];
-  const threshold = givens(stage).parameter('sense threshold', 'voltage', 'high') ?? assumed('voltage', CUSTOMARY.senseThreshold);
-  return [{ name: 'current limit of the sense resistor', value: applyFormula(senseLimitCurrent, { threshold, resistance }) }];
 }

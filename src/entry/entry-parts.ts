@@ -64,7 +64,8 @@ export interface Part {
   readonly evidence: EntryEvidence;
   /** Pieces per reference: the count of the rating, or the count field. */
   readonly count: number;
-  readonly arrangement: 'single' | 'parallel' | 'series';
+  /** How several pieces are connected; `separate` where each stands for itself, one for each phase or port. */
+  readonly arrangement: 'single' | 'parallel' | 'series' | 'separate';
   readonly fitting: Fitting;
   /** What the part itself measured, beside what is marked on it. */
   readonly measured: Rating | null;

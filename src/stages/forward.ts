@@ -20,6 +20,7 @@ export const FORWARD: StageDeclaration = {
     { key: 'clamp', dimension: 'voltage', meaning: 'Voltage over the clamp, above the input' },
     { key: 'spike', dimension: 'voltage', meaning: 'Voltage spike above the plateau, as seen or assumed' },
     { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
+    { key: 'sense threshold', dimension: 'voltage', meaning: 'Voltage across the sense resistor at which the controller limits' },
     { key: 'ripple current', dimension: 'current', meaning: 'Peak-to-peak ripple current in the inductor' },
     { key: 'diode drop', dimension: 'voltage', meaning: 'Forward drop of the rectifier' },
     { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },

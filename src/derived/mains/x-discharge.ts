@@ -43,7 +43,7 @@ function ofKey(part: Part): Resistance {
   const one = ratingOf(part, 'resistance');
   if (pieces(part) === 1) return one;
   const names = part.references.join(', ');
-  if (part.arrangement === 'single') {
+  if (part.arrangement === 'single' || part.arrangement === 'separate') {
     return missing(`whether ${names} stand in series or in parallel is not said`, [`arrangement of ${names}`]);
   }
   const formula = part.arrangement === 'series' ? seriesResistance : parallelResistance;

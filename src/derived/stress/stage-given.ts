@@ -1,9 +1,10 @@
-import type { Entry, Stage } from '../../entry/entry.ts';
+import type { Entry, Port, Stage } from '../../entry/entry.ts';
 import { bulkMinimumVoltageExact } from '../../formulas/bulk/bulk-minimum-voltage-exact.ts';
 import { loadCurrent } from '../../formulas/energy/load-current.ts';
 import { inputPower } from '../../formulas/mains/input-power.ts';
 import { parallelResistance } from '../../formulas/resistor/parallel-resistance.ts';
 import { seriesResistance } from '../../formulas/resistor/series-resistance.ts';
+import type { ShareMatrix } from '../../sharing/share-matrix.ts';
 import { CUSTOMARY } from '../../standards/customary-values.ts';
 import { stageOf } from '../../stages/index.ts';
 import type { OutputPoint, ParameterEdge, Span, StageGiven } from '../../stages/models/stage-model.ts';
@@ -21,6 +22,8 @@ import { largest } from '../offered.ts';
 import { offeredPoints } from '../offered-points.ts';
 import { outputVoltage, reachOf } from '../output-voltage.ts';
 import { measuredOf, ratingOf } from '../part-rating.ts';
+import { jointPoints } from '../shared-ports/joint-points.ts';
+import { sharedPower } from '../shared-ports/shared-power.ts';
 import { hasPfc, PFC_KINDS } from '../stage-kinds.ts';
 import { INPUT_AT } from '../supply-lines.ts';
 import { coreResetOf } from '../windings/core-reset-of.ts';
@@ -33,6 +36,8 @@ export interface DeviceFigures {
   readonly power: Known<'power'>;
   readonly input: InputFigures;
   readonly bulk: BulkFigures;
+  /** Who gets what with which ports in use; null for a device without output ports. */
+  readonly shares: ShareMatrix | null;
   /** The one output at which everything is to be worked out, where it is a measured point; every offer where left out. */
   readonly at?: { readonly port: string; readonly point: OutputPoint };
 }
@@ -143,17 +148,31 @@ function lowestFrequency(entry: Entry): Known<'frequency'> {
   return rest.reduce((best, one) => (isMissing(best) || (!isMissing(one) && one.nominal < best.nominal) ? one : best), first);
 }
 
-function outputOf(entry: Entry, stage: Stage, power: Known<'power'>, { input, at }: DeviceFigures): StageGiven['output'] {
-  if (stage.kind === 'dc-input' || stage.kind === 'battery-pack') return { ...outputSpan(entry, stage, input), points: [], sharedBy: 1 };
+function outputOf(entry: Entry, stage: Stage, power: Known<'power'>, figures: DeviceFigures): StageGiven['output'] {
+  const { input, at } = figures;
+  if (stage.kind === 'dc-input' || stage.kind === 'battery-pack') return { ...outputSpan(entry, stage, input), points: [] };
   const { ports, converters } = reachOf(entry, stage);
   const highest = outputVoltage(entry, stage);
-  const points = converters.length > 0 || ports.every((port) => port.offers.length === 0) ? [] : ports.flatMap(offeredPoints);
+  const points =
+    converters.length > 0 || ports.every((port) => port.offers.length === 0)
+      ? []
+      : jointPoints(ports, togetherOf(stage, ports, power, figures));
   if (at !== undefined && converters.length === 0 && ports.some(({ id }) => id === at.port)) {
-    return { highest: at.point.voltage, lowest: at.point.voltage, points: [at.point], sharedBy: 1 };
+    return { highest: at.point.voltage, lowest: at.point.voltage, points: [at.point] };
   }
   const own = points.length === 0 ? ownPoints(stage, highest, power) : points;
   const lowest = own.reduce<Known<'voltage'>>((best, { voltage }) => lower(best, voltage), highest);
-  return { highest, lowest, points: own, sharedBy: Math.max(1, ports.length) };
+  return { highest, lowest, points: own };
+}
+
+/** What the ports of a block draw together: what is known of their sets, else what the block gives at most. */
+function togetherOf(stage: Stage, ports: readonly Port[], power: Known<'power'>, { shares }: DeviceFigures): Known<'power'> {
+  if (ports.length < 2) return power;
+  const shared = sharedPower(
+    shares,
+    ports.map(({ id }) => id),
+  );
+  return isMissing(shared) && (isOnBus(stage) || isOf(stage.parameters['power'], 'power')) ? power : shared;
 }
 
 function lower(best: Known<'voltage'>, voltage: Known<'voltage'>): Known<'voltage'> {
@@ -174,7 +193,7 @@ function efficiencyOf(entry: Entry, stage: Stage, { input, power }: DeviceFigure
 }
 
 /** What the block gives at most: its own figure, that of the device where all of it goes through here, else its strongest offer. */
-function powerOf(entry: Entry, stage: Stage, { power }: DeviceFigures): Known<'power'> {
+function powerOf(entry: Entry, stage: Stage, { power, shares }: DeviceFigures): Known<'power'> {
   const own = stage.parameters['power'];
   if (isOf(own, 'power')) return factValue(own, { bound: 'use' });
   if (isOnBus(stage)) {
@@ -183,11 +202,19 @@ function powerOf(entry: Entry, stage: Stage, { power }: DeviceFigures): Known<'p
     return alone ? power : missing(`several converters share the power, that of ${stage.id} is not given`, [`power of ${stage.id}`]);
   }
   const { ports } = reachOf(entry, stage);
-  if (ports.length > 1) {
-    const ids = ports.map(({ id }) => id).join(' and ');
-    return missing(`${ids} draw on ${stage.id} together, and its own power is not given`, [`power of ${stage.id}`]);
-  }
-  const strongest = largest(ports.flatMap(offeredPoints).map((point) => point.power));
+  const alone = ports.flatMap(offeredPoints).map((point) => point.power);
+  const together =
+    ports.length > 1
+      ? [
+          sharedPower(
+            shares,
+            ports.map(({ id }) => id),
+          ),
+        ]
+      : [];
+  const unknown = together.find(isMissing);
+  if (unknown !== undefined) return missing(`${unknown.reason}, nor the power of ${stage.id}`, [...unknown.needs, `power of ${stage.id}`]);
+  const strongest = largest([...alone, ...together]);
   return strongest ?? missing(`power of ${stage.id} not given`, [`power of ${stage.id}`]);
 }
 

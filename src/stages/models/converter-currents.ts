@@ -36,32 +36,25 @@ export function converterCurrents(kind: Kind): {
   const peakOf = (given: StageGiven): Corner<'current'> => {
     const own = given.parameter('peak current', 'current', 'high');
     if (own !== null) return { stress: own, corner: null };
-    return together(given, (point) => peakAt(given, point));
+    return worstCorner(given, (point) => peakAt(given, point));
   };
   const rmsOf = (given: StageGiven): RoleCurrent => {
     const rms = ({ mean, ripple }: Inductor): Amps => applyFormula(rippleCarryingRms, { current: mean, ripple });
-    const { stress, corner } = together(given, (point) => larger(corners(kind, given, point).map(rms)));
+    const { stress, corner } = worstCorner(given, (point) => larger(corners(kind, given, point).map(rms)));
     return { current: stress, corner: corner ?? 'full load', places: 2, carrying: 1 };
   };
   return {
     peak: (given) => currentStress('peak current', () => peakOf(given)),
-    inputRipple: (given) => currentStress('ripple current', () => together(given, (point) => inputRipple(given, point))),
+    inputRipple: (given) => currentStress('ripple current', () => worstCorner(given, (point) => inputRipple(given, point))),
     operating: (given) => peaks(given, peakOf(given).stress, peakAt),
     rms: { 'buck-switch': rmsOf },
   };
 }
 
-/** Where several ports draw on one converter, the sum at its one voltage decides, which the offers of each do not tell. */
-function together(given: StageGiven, at: (point: OutputPoint) => Amps): Corner<'current'> {
-  const { sharedBy } = given.output;
-  if (sharedBy === 1) return worstCorner(given, at);
-  return { stress: missing(`${sharedBy} ports draw on ${given.id} together`, [`peak current of ${given.id}`]), corner: null };
-}
-
 /** The largest peak; where it is not known, since some output has no known input, those of the outputs that have one. */
 function peaks(given: StageGiven, largest: Amps, at: (given: StageGiven, point: OutputPoint) => Amps): readonly OperatingValue[] {
   const name = 'peak current of the inductor';
-  const some = isMissing(largest) && given.output.sharedBy === 1 ? given.output.points : [];
+  const some = isMissing(largest) ? given.output.points : [];
   const known = some.flatMap((point): OperatingValue[] => {
     const value = at(given, point);
     return isMissing(value) ? [] : [{ name: `${name} at ${point.name}`, value }];

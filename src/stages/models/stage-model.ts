@@ -39,7 +39,7 @@ export interface StageGiven {
   /** Lowest direct voltage that feeds the block while it gives a power: of a vehicle supply it may depend on the power. */
   lowestInputFor(power: Known<'power'>): Known<'voltage'>;
   /** Voltage at its output, over everything that is offered. */
-  readonly output: Span<'voltage'> & { readonly points: readonly OutputPoint[]; readonly sharedBy: number };
+  readonly output: Span<'voltage'> & { readonly points: readonly OutputPoint[] };
   /** Power that it gives at most. */
   readonly power: Known<'power'>;
   /** Efficiency at full load: of the block, else of the device, else assumed. */
