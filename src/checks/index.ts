@@ -84,6 +84,7 @@ import { sharesAboveTotal } from './shares-above-total.ts';
 import { storedChargeUnproven } from './stored-charge-unproven.ts';
 import { surfaceTooHot } from './surface-too-hot.ts';
 import { switchVoltageMargin } from './switch-voltage-margin.ts';
+import { touchVoltageOpenMeter } from './touch-voltage-open-meter.ts';
 import { totalOutOfReach } from './total-out-of-reach.ts';
 import { turnsRatioAgainstVoltages } from './turns-ratio-against-voltages.ts';
 import { turnsRatioAgrees } from './turns-ratio-agrees.ts';
@@ -142,6 +143,7 @@ const ON_ENTRIES: readonly Check[] = [
   xCapacitorDischarge,
   barrierCapacitorClass,
   yCapacitorCurrentHigh,
+  touchVoltageOpenMeter,
   partNumberDateCode,
   partCountPlausible,
   partValuePlausible,

@@ -9,6 +9,7 @@ const SUBJECTS: Readonly<Record<BenchSubject, true>> = {
   ripple: true,
   thermal: true,
   'touch current': true,
+  'touch voltage': true,
   inrush: true,
   'hold-up': true,
   'pin voltage': true,

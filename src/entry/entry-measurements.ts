@@ -61,6 +61,7 @@ export type MeasuredSubject =
   | 'ripple'
   | 'thermal'
   | 'touch current'
+  | 'touch voltage'
   | 'inrush'
   | 'hold-up'
   | 'pin voltage'

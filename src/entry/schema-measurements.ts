@@ -72,6 +72,9 @@ export const MEASUREMENTS_SCHEMA = z
     ripple: FIGURES.optional().describe('Ripple and noise, by output voltage. Example: { 5 V: 38 mV, 20 V: 92 mV }'),
     thermal: FIGURES.optional().describe('Temperatures, by place. Example: { case top: 62 °C }'),
     'touch current': FIGURES.optional().describe('Touch current, by line voltage. Example: { 230 V: 0.12 mA }'),
+    'touch voltage': FIGURES.optional().describe(
+      'Voltage between output and earth on a meter, by line voltage; load is the input resistance of the meter, 10 MΩ where left out. Example: { 230 V: 80 V }',
+    ),
     inrush: FIGURES.optional().describe('Inrush current, by line voltage. Example: { 230 V: 38 A }'),
     'hold-up': FIGURES.optional().describe('Time that the output holds after the input is gone, by line voltage.'),
     'pin voltage': FIGURES.optional().describe('Voltage left on the plug pins, by time after unplugging. Example: { 2 s: 28 V }'),

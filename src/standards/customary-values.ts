@@ -143,6 +143,13 @@ export const CUSTOMARY = {
     reason: 'threshold of the current sense not given; flyback and boost controllers trip at 0.4 to 1.0 V',
     source: practice('current-sense thresholds of off-line controllers'),
   },
+  meterResistance: {
+    low: 10e6,
+    nominal: 10e6,
+    high: 10e6,
+    reason: 'input resistance of the meter not given; handheld meters have 10 MΩ',
+    source: practice('input resistance of digital multimeters'),
+  },
   bridgeDrop: {
     low: 0.75,
     nominal: 0.9,

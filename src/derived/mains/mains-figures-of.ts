@@ -11,6 +11,7 @@ import { fittedParts, perPiece } from '../fitted-parts.ts';
 import { ratingOf } from '../part-rating.ts';
 import { yCapacitorCurrentOf } from '../y-capacitor-current-of.ts';
 import type { MainsFigures, TouchRow } from './mains-figures.ts';
+import { touchVoltages } from './touch-voltages.ts';
 import { standingWords, verdictOf, xDischarge } from './x-discharge.ts';
 
 /** Limits in rms for equipment without and with earth; those of other kinds of current are not set beside a computed rms. */
@@ -30,6 +31,7 @@ export function mainsFigures(entry: Entry, input: InputFigures): MainsFigures | 
     ...xDischarge(entry, input),
     yCurrent,
     touch: TOUCH_CURRENT_LIMITS.filter(({ id }) => COMPARED.includes(id)).map((limit) => touchRow(limit, yCurrent, hasNoEarth(entry))),
+    touchVoltages: touchVoltages(entry, input),
   };
 }
 
