@@ -1,10 +1,11 @@
-import { existsSync } from 'node:fs';
-import { dirname, join, sep } from 'node:path';
+import { join } from 'node:path';
 import { formerAddressPath } from '../corpus/former-address-path.ts';
 import { proseFinding } from '../markdown/prose-finding.ts';
 import type { EntryRecord } from './entry-record.ts';
+import { notBeside, PICTURES_BESIDE } from './not-beside.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { plainAddress } from './plain-address.ts';
+import { pathBeside } from './read-beside.ts';
 import { faultOfLink, type SitePages } from './site-pages.ts';
 
 /** What only shows when all entries lie side by side: links between them, former addresses, pictures that are not there. */
@@ -38,12 +39,12 @@ function linkFaults(record: EntryRecord, pages: SitePages): FileFinding[] {
 }
 
 function missingPictures(content: string, record: EntryRecord): FileFinding[] {
-  const folder = dirname(join(content, ...record.file.split('/')));
+  const entryPath = join(content, ...record.file.split('/'));
   return record.images
-    .filter(({ path }) => !join(folder, path).startsWith(content + sep) || !existsSync(join(folder, path)))
+    .filter(({ path }) => pathBeside(entryPath, path) === null)
     .map((image) => ({
       file: record.file,
-      finding: proseFinding('prose-image-missing', image, 0, `There is no file ${image.path} beside the entry`),
+      finding: proseFinding('prose-image-missing', image, 0, notBeside(entryPath, image.path, PICTURES_BESIDE)),
     }));
 }
 

@@ -136,17 +136,6 @@ describe('drafts', () => {
   });
 });
 
-describe('pictures in the text', () => {
-  test('one that is not beside the entry is an error at its place, one outside its folder too', async () => {
-    const content = contentFolder({
-      'teardowns/a/index.md': entryText('A', '![x](in.jpg)\n\n![x](no.jpg)\n\n![x](../../../../x.jpg)\n'),
-      'teardowns/a/in.jpg': 'x',
-    });
-    const places = placesOf(await prepareIn(content)).filter((place) => place.includes('missing'));
-    expect(places).toEqual(['teardowns/a/index.md:11:1 prose-image-missing', 'teardowns/a/index.md:13:1 prose-image-missing']);
-  });
-});
-
 describe('a step of this program that fails', () => {
   const failing = (change: (steps: EntrySteps) => Partial<EntrySteps>): EntrySteps => ({ ...OWN_STEPS, ...change(OWN_STEPS) });
   const throws = (): never => {

@@ -5,7 +5,7 @@ import type { PhotoSource, PublishedPhoto } from '../../corpus/published-photo.t
 import type { DataPath, Finding } from '../../diagnostics/finding.ts';
 import { parseFrontmatter } from '../../entry/parse-frontmatter.ts';
 import { mayState } from '../may-state.ts';
-import { notBeside } from '../not-beside.ts';
+import { notBeside, PICTURES_BESIDE } from '../not-beside.ts';
 import { pipelineFinding } from '../pipeline-rule.ts';
 import { hashBeside, pathBeside } from '../read-beside.ts';
 import type { EntryFile } from '../scan-content.ts';
@@ -136,8 +136,6 @@ function nameRemark(file: string, kind: PhotoKind, at: DataPath): readonly Findi
   return ENDINGS[kind].test(file) ? [] : [finding('photo-name', `"${file}" is a ${kind.toUpperCase()} by its content`, at)];
 }
 
-const PICTURES = { word: 'picture', names: /\.(?:jpe?g|png|webp|tiff?|hei[cf])$/i };
-
 function notThere({ path }: EntryFile, file: string, at: DataPath): Finding {
-  return finding('photo-missing', notBeside(path, file, PICTURES), at);
+  return finding('photo-missing', notBeside(path, file, PICTURES_BESIDE), at);
 }
