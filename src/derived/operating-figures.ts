@@ -22,8 +22,15 @@ export function operatingFigures(
 ): readonly OperatingFigure[] {
   return entry.stages.flatMap((stage) => {
     const own = stageOf(stage.kind)?.model?.operating?.(givens(stage)) ?? [];
+    const [first, ...rest] = own;
     const ratios = otherRatios(windings.find((one) => one.stage === stage.id));
-    return [...own, ...ratios, ...ofBus(stage, bulk, givens), ...senseLimits(entry, stage, givens)].map((one) => ({
+    return [
+      ...(first === undefined ? [] : [first]),
+      ...ratios,
+      ...rest,
+      ...ofBus(stage, bulk, givens),
+      ...senseLimits(entry, stage, givens),
+    ].map((one) => ({
       stage: stage.id,
       ...one,
     }));
@@ -44,7 +51,9 @@ type Figures = readonly Omit<OperatingFigure, 'stage'>[];
 function otherRatios(windings: WindingFigures | undefined): Figures {
   const [used, ...others] = windings?.stated ?? [];
   if (used === undefined) return [];
-  return others.map(({ from, value }) => ({ name: `turns ratio by ${GIVEN_BY[from]} (computed with ${GIVEN_BY[used.from]})`, value }));
+  // The same turns once more, on the transformer, tell nothing new.
+  const telling = others.filter(({ from, written }) => from !== 'transformer' || written !== used.written);
+  return telling.map(({ from, value }) => ({ name: `turns ratio by ${GIVEN_BY[from]} (computed with ${GIVEN_BY[used.from]})`, value }));
 }
 
 const GIVEN_BY: Readonly<Record<RatioOrigin, string>> = {

@@ -92,7 +92,7 @@ function partValue<D extends Dimension>(entry: Entry, stage: Stage, key: string,
 }
 
 /** Resistance of all resistors of one role in a stage, side by side unless their key says otherwise; null where there is none. */
-export function resistanceOf(entry: Entry, stage: Stage, role: string): Known<'resistance'> | null {
+function resistanceOf(entry: Entry, stage: Stage, role: string): Known<'resistance'> | null {
   const [only, ...more] = fittedParts(entry, role).filter((part) => part.stage === stage.id);
   if (only === undefined) return null;
   if (more.length > 0) return missing(`${stage.id} has several resistors of this purpose`, [`resistance of ${only.references.join(', ')}`]);

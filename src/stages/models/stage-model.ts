@@ -163,7 +163,7 @@ export interface ResetBalance {
 }
 
 /** What takes the core of a forward back in each cycle. */
-export type CoreResetKind = 'winding' | 'RCD' | 'active clamp' | 'two switches' | 'resonance';
+type CoreResetKind = 'winding' | 'RCD' | 'active clamp' | 'two switches' | 'resonance';
 
 /** What the turns ratio asks of a block at its voltages, and between which values such blocks are built: outside of them one of the two is wrong. */
 export interface RatioAsk {
