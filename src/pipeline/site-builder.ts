@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
+import { writePolicyHeader } from './content-policy.ts';
 import { copyOpenData, type PublishedSheets } from './device-files.ts';
 import { copyPhotos } from './photos/photo-list.ts';
 import { PROJECT_ROOT } from './project-root.ts';
@@ -58,6 +59,7 @@ export async function buildWithAstro(request: SiteBuildRequest): Promise<void> {
   copyOpenData(request.prepared, request.folder, request.sheets);
   copySharingImages(drawn, request.folder);
   copyPhotos(request.prepared, request.folder);
+  writePolicyHeader(request.folder);
   writeSiteMap(request.folder, request.base, request.address);
 }
 
