@@ -8,7 +8,7 @@ import { shortestPairing } from './shortest-pairing.ts';
 /** Rounds of improvement; each goes through all callouts. */
 const MOST_ROUNDS = 2;
 /** As many ways of a callout are looked at, the cheapest first. */
-const MOST_WAYS = 12;
+const MOST_WAYS = 10;
 /** As many ways of one that gives way. */
 const MOST_YIELDING = 4;
 /** What others give way for, in px. */
@@ -69,7 +69,7 @@ function waysOf(
 ): readonly LeaderWay[] {
   const ways: LeaderWay[] = [];
   for (const gate of gates) if (isModest(dot, gate)) ways.push(leaderWay(index, dot, gate, dot, inTheWay));
-  for (const placed of straight) ways.push(leaderWay(index, placed.dot, placed, dot, inTheWay));
+  for (const placed of straight.slice(0, MOST_WAYS)) ways.push(leaderWay(index, placed.dot, placed, dot, inTheWay));
   return ways.sort((a, b) => a.cost - b.cost).slice(0, MOST_WAYS);
 }
 
@@ -77,7 +77,7 @@ function waysOf(
 function isModest(dot: Point, { side, gate }: Gate): boolean {
   const [across, down] = [Math.abs(gate.x - dot.x), Math.abs(gate.y - dot.y)];
   const [slant, depth] = isUpright(side) ? [across, down] : [down, across];
-  return slant <= Math.max(depth, 40) && slant < 100;
+  return slant <= Math.max(depth, 40) && slant < 80;
 }
 
 /** The sum over all callouts falls with every change; the rounds only bound the time. */

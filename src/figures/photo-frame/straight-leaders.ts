@@ -8,8 +8,10 @@ import { distance, type Point } from './segment.ts';
 const SHIFTS = [0, -5, 5, -MOST_SHIFT, MOST_SHIFT];
 /** Two leaders, or a leader and another's dot, keep this apart: room to tell them apart at a glance, else just enough to see two lines. */
 const LEADERS_APART = [18, 9] as const;
+/** More callouts than this never stand so far apart; the search need not try. */
+const MOST_AT_EASE = 20;
 /** The search may turn back so many times; after that some leaders bend. */
-const MOST_TURNS = 10;
+const MOST_TURNS = 4;
 
 /** One way to lead a dot straight out. */
 export interface StraightWay extends PlacedCallout {
@@ -33,7 +35,7 @@ export function straightWays(picture: PictureSize, dots: readonly Point[]): read
  */
 export function straightLeaders(ways: readonly (readonly StraightWay[])[], labels: readonly Box[]): readonly PlacedCallout[] | null {
   const choices = ways.map((each) => each.filter(({ dot, gate }) => labels.every((label) => !crossesBox({ from: dot, to: gate }, label))));
-  for (const apart of LEADERS_APART) {
+  for (const apart of choices.length > MOST_AT_EASE ? LEADERS_APART.slice(1) : LEADERS_APART) {
     const chosen = search(choices, apart);
     if (chosen === null) continue;
     return improved(chosen, choices, apart).map(({ index, side, dot, gate, circle }) => ({ index, side, dot, gate, circle }));
