@@ -64,6 +64,8 @@ function efficiencyOf(point: EfficiencyPoint, { efficiency }: CheckInput['derive
 function wordsOf(point: EfficiencyPoint, { nominal }: Value<'ratio'>): string {
   if (point.efficiency !== null) return `Efficiency ${point.efficiency.quantity.written}`;
   const output = point.measuredOutput ?? point.output;
+  if (point.loads.length > 0)
+    return `The output of ${point.port ?? ''} over ${point.input?.quantity.written ?? 'the input'} is an efficiency of ${rounded(nominal * 100)} %`;
   const out = output === null || point.current === null ? 'The output' : `${output.quantity.written} × ${point.current.quantity.written}`;
   return `${out} of ${point.input?.quantity.written ?? 'the input'} is an efficiency of ${rounded(nominal * 100)} %`;
 }

@@ -134,6 +134,10 @@ export const PUBLICATIONS = {
     standing: 'read',
   },
   boardTraceNote: { title: 'A designer’s board calculation for a 1200 W LLC converter, quoting IPC-2221A (2026)', standing: 'read' },
+  instrumentationTextbook: {
+    title: 'U. S. Shah, Electronic Instrumentation and Measurements, in a companion of worked examples',
+    standing: 'secondary',
+  },
   forwardTextbook: {
     title: 'Worked example of a power-electronics textbook, chapter 16, switched-mode supplies, in the FOSSEE textbook companion',
     standing: 'secondary',

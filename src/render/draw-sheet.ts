@@ -24,6 +24,7 @@ import { sentence } from './words.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableZones } from './table-zones.ts';
 import { contents, prose } from './teardown-prose.ts';
+import { voltageZone } from './voltage-zone.ts';
 
 /** Draws everything of a sheet that follows from its own entry; what stands beside other sheets is put in by `teardownZones`. */
 export function drawSheet(sheet: PreparedSheet): DrawnBody {
@@ -83,7 +84,8 @@ function stagesZone(sheet: PreparedSheet): SheetZone | null {
   const { derived, placed } = sheet;
   const matter = derived.stress.length === 0 || placed.includes('stress') ? stageByStage(derived, gainCurveView(sheet)) : '';
   if (matter === '') return null;
-  const shown = derived.stress.length === 0 ? 'What each stage works at, worked out' : 'What the stress figure says of each stage, in words';
+  const shown =
+    derived.stress.length === 0 ? 'What each stage works at, worked out' : 'What the stress figure says of each stage, in words';
   const side = `<p>${shown}. An indication, not a compliance verdict.</p>`;
   return { title: 'Stage by stage', layout: 'side', side, matter };
 }
@@ -105,6 +107,7 @@ function figureZones(sheet: PreparedSheet): readonly (SheetZone | null)[] {
           matter: `${stressView(derived)}<p class="note under">Whiskers span the corners of every input’s tolerance. An indication, not a compliance verdict.</p>${stageByStage(derived, gainCurveView(sheet))}`,
         },
     efficiencyZone(sheet),
+    voltageZone(sheet),
     photosZone(sheet),
     entry.parts.length === 0 || placed('parts')
       ? null

@@ -1,3 +1,4 @@
+import { cableEnds } from './cable-ends.ts';
 import { computed } from './computed.ts';
 import { efficiencyLimits } from './efficiency-limits.ts';
 import { efficiencyMeans } from './efficiency-means.ts';
@@ -23,6 +24,7 @@ import { portShare } from './port-share.ts';
 import { portSteps } from './port-steps.ts';
 import { sharedLoad } from './shared-load.ts';
 import { powerPathTable } from './power-path.ts';
+import { regulation } from './regulation.ts';
 import { size } from './size.ts';
 import { storedEnergy } from './stored-energy.ts';
 import { stress } from './stress.ts';
@@ -55,6 +57,8 @@ export const TABLES: readonly TableDeclaration[] = [
   noLoad,
   efficiency,
   voltageQuality,
+  regulation,
+  cableEnds,
   logs,
   logSteps,
   parts,
