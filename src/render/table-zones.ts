@@ -7,9 +7,10 @@ import { insulation } from '../tables/insulation.ts';
 import { FOR_INFORMATION, mainsSide, NOT_ASKED } from '../tables/mains-side.ts';
 import type { Row, Table } from '../tables/table.ts';
 import { fold } from './fold.ts';
+import { heatZone, isOfHeat } from './heat-zone.ts';
 import { measurementsView } from './measurements.ts';
 import { photoIndications } from './photo-lengths-view.ts';
-import { tableView } from './table-view.ts';
+import { tableView, type TableLook } from './table-view.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { listed } from './words.ts';
 import { counted } from '../units/counted.ts';
@@ -23,9 +24,14 @@ const OWN_ZONES: ReadonlySet<string> = new Set(TABLES.filter((table) => table.ha
 /** Zones of the derived tables that no figure shows and the author has not placed, and of the measurements. */
 export function tableZones(sheet: PreparedSheet): readonly (SheetZone | null)[] {
   const free = sheet.tables.filter((table) => !OWN_ZONES.has(table.id) && !sheet.placed.includes(table.id));
+  const ofHeat = free.filter(isOfHeat);
+  const alone = free.filter((table) => !SIZE_AND_SUPPLY.has(table.id));
   return [
     sizeAndSupplyZone(free.filter((table) => SIZE_AND_SUPPLY.has(table.id))),
-    ...free.filter((table) => !SIZE_AND_SUPPLY.has(table.id)).map((table) => tableZone(table, sheet)),
+    ...alone.flatMap((table) => {
+      if (ofHeat.length < 2 || !isOfHeat(table)) return [tableZone(table, sheet)];
+      return table === ofHeat[0] ? [heatZone(ofHeat, (each) => withNotesFolded(each, { caption: 'shown' }))] : [];
+    }),
     measurementsZone(sheet.entry),
   ];
 }
@@ -62,11 +68,11 @@ function tableZone(table: Table, { entry, photos }: PreparedSheet): SheetZone {
 }
 
 /** One note stands under its table; several stand behind a line. */
-function withNotesFolded(table: Table): string {
+function withNotesFolded(table: Table, look: TableLook = {}): string {
   const { notes } = table;
-  if (notes.length < 2) return tableView(table);
+  if (notes.length < 2) return tableView(table, look);
   const folded = `<div class="note">${notes.map((note) => `<p>${escapeText(note)}</p>`).join('')}</div>`;
-  return tableView({ ...table, notes: [] }) + fold(`<b>${counted(notes.length, 'note')}</b> on what the figures rest on`, folded);
+  return tableView({ ...table, notes: [] }, look) + fold(`<b>${counted(notes.length, 'note')}</b> on what the figures rest on`, folded);
 }
 
 /** Rules that something is to be said about stand open; those that are kept or ask nothing here stand behind a line. */
