@@ -2,6 +2,7 @@ import type { Table } from '../tables/table.ts';
 import { heat } from '../tables/heat.ts';
 import { heatLoss } from '../tables/heat-loss.ts';
 import { sustainedPower } from '../tables/sustained-power.ts';
+import { escapeText } from '../figures/markup.ts';
 import type { SheetZone } from './sheet-zone.ts';
 
 /** What is read together: how hot it gets, what heats it, and the power that is left once it is warm. */
@@ -25,6 +26,11 @@ export function heatZone(tables: readonly Table[], view: (table: Table) => strin
     title: ids.has(sustainedPower.id) ? 'Heat and sustained power' : 'Heat',
     layout: 'side',
     side: `<p>${words.charAt(0).toUpperCase()}${words.slice(1)}.</p><p class="note ruled">A controller that is too warm cuts the power: a surface that stays cool may be one that was throttled.</p>`,
-    matter: tables.map((table) => `<div class="heat-table">${view(table)}</div>`).join(''),
+    matter: tables
+      .map(
+        (table) =>
+          `<div class="heat-table"><p class="note"><b>${escapeText(table.title)}.</b> ${escapeText(table.caption)}</p>${view(table)}</div>`,
+      )
+      .join(''),
   };
 }

@@ -10,7 +10,7 @@ import { fold } from './fold.ts';
 import { heatZone, isOfHeat } from './heat-zone.ts';
 import { measurementsView } from './measurements.ts';
 import { photoIndications } from './photo-lengths-view.ts';
-import { tableView, type TableLook } from './table-view.ts';
+import { tableView } from './table-view.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { listed } from './words.ts';
 import { counted } from '../units/counted.ts';
@@ -30,7 +30,7 @@ export function tableZones(sheet: PreparedSheet): readonly (SheetZone | null)[] 
     sizeAndSupplyZone(free.filter((table) => SIZE_AND_SUPPLY.has(table.id))),
     ...alone.flatMap((table) => {
       if (ofHeat.length < 2 || !isOfHeat(table)) return [tableZone(table, sheet)];
-      return table === ofHeat[0] ? [heatZone(ofHeat, (each) => withNotesFolded(each, { caption: 'shown' }))] : [];
+      return table === ofHeat[0] ? [heatZone(ofHeat, withNotesFolded)] : [];
     }),
     measurementsZone(sheet.entry),
   ];
@@ -68,11 +68,11 @@ function tableZone(table: Table, { entry, photos }: PreparedSheet): SheetZone {
 }
 
 /** One note stands under its table; several stand behind a line. */
-function withNotesFolded(table: Table, look: TableLook = {}): string {
+function withNotesFolded(table: Table): string {
   const { notes } = table;
-  if (notes.length < 2) return tableView(table, look);
+  if (notes.length < 2) return tableView(table);
   const folded = `<div class="note">${notes.map((note) => `<p>${escapeText(note)}</p>`).join('')}</div>`;
-  return tableView({ ...table, notes: [] }, look) + fold(`<b>${counted(notes.length, 'note')}</b> on what the figures rest on`, folded);
+  return tableView({ ...table, notes: [] }) + fold(`<b>${counted(notes.length, 'note')}</b> on what the figures rest on`, folded);
 }
 
 /** Rules that something is to be said about stand open; those that are kept or ask nothing here stand behind a line. */
