@@ -48,11 +48,17 @@ function rowOf(near: VoltageReading, far: VoltageReading): CableRow {
     near: toLastDigit(near.value, near.fact.quantity.resolution),
     far: toLastDigit(far.value, far.fact.quantity.resolution),
   });
-  const { current, cable } = far;
+  const { cable } = far;
+  const current = asSet(far.current);
   const own = cable === null ? null : cableResistance(cable);
   return {
     ...{ port: far.port, set: far.set, current, near: near.value, far: far.value, drop, cable },
     resistance: applyFormula(resistanceOfDrop, { drop, current }),
     own: own === null ? null : { resistance: own, drop: applyFormula(cableVoltageDrop, { resistance: own, current }) },
   };
+}
+
+/** A current that is set on a load is good to three digits, however few are written: "3 A" is 3.00 A. */
+function asSet(current: Known<'current'>): Known<'current'> {
+  return isMissing(current) ? current : { ...current, significant: Math.max(3, current.significant) };
 }
