@@ -21,7 +21,7 @@ function build({ entry }: TableInput): Table | null {
     caption: captionOf(rows),
     columns: [
       textColumn('what', 'What'),
-      numberColumn('set', 'Set', 'V'),
+      detailColumn(numberColumn('set', 'Set', 'V')),
       numberColumn('lowest', 'Lowest', 'V'),
       numberColumn('highest', 'Highest', 'V'),
       detailColumn(numberColumn('from', 'Band from', 'V')),

@@ -25,10 +25,13 @@ const SAME_LOAD = 0.02;
 
 /**
  * Load regulation of every port, setting, line and place with two loads or more, from the lowest to the highest that was measured; then line
- * regulation wherever the same load was measured at two lines. Readings with other ports loaded beside are left out.
+ * regulation wherever the same load was measured at two lines. Readings with other ports loaded beside are left out, and those
+ * at the end of a cable, whose fall is that of the cable.
  */
 export function regulationRows(entry: Entry): readonly RegulationRow[] {
-  const readings = voltageReadings(entry).filter(({ isShared, share, value }) => !isShared && share !== null && !isMissing(value));
+  const readings = voltageReadings(entry).filter(
+    ({ isShared, place, share, value }) => !isShared && place !== 'cable end' && share !== null && !isMissing(value),
+  );
   const loads = grouped(readings, ({ line }) => String(line)).flatMap(loadRow);
   const lines = grouped(readings, () => '').flatMap(lineRow);
   return [...loads, ...lines];
