@@ -1,4 +1,8 @@
 import { join } from 'node:path';
+import { frameSize } from '../src/figures/photo-frame/frame-size.ts';
+import type { DrawnLength } from '../src/figures/photo-frame/length-label.ts';
+import { photoAround } from '../src/figures/photo-frame/photo-around.ts';
+import { photoNear } from '../src/figures/photo-frame/photo-near.ts';
 import { drawSheet } from '../src/render/draw-sheet.ts';
 import { efficiencyZone } from '../src/render/efficiency-zone.ts';
 import { offersView } from '../src/render/offers.ts';
@@ -10,6 +14,7 @@ import { sheetScatter } from '../src/render/sheet-scatter.ts';
 import { stressView } from '../src/render/stress.ts';
 import type { PreparedSheet } from '../src/corpus/prepared.ts';
 import { entriesIn } from '../tests/demo/entries-in.ts';
+import { THIRTY_PARTS } from '../tests/figures/photo-frame/thirty-parts.ts';
 
 /** Milliseconds within which a figure has to be drawn. */
 const LIMIT = 1;
@@ -23,6 +28,9 @@ const devices = Array.from({ length: 1000 }, (_, index) => ({
   ...{ volume: 20 + ((index * 37) % 400), watts: 20 + ((index * 53) % 120) },
 }));
 
+const BOARD = frameSize({ width: 1600, height: 1000 });
+const LENGTHS: readonly DrawnLength[] = [{ name: 'creepage T1', value: '6.4 mm', isScale: false, from: [0.5, 0.4], to: [0.56, 0.4] }];
+
 const FIGURES: Readonly<Record<string, (sheet: PreparedSheet) => unknown>> = {
   outline: ({ entry }) => outlineView(entry),
   'power path': powerPathZone,
@@ -32,6 +40,8 @@ const FIGURES: Readonly<Record<string, (sheet: PreparedSheet) => unknown>> = {
   stress: ({ derived }) => stressView(derived),
   'scatter of 1000 devices': () => sheetScatter('d-0', devices),
   'photos, all of a sheet': photosZone,
+  'photo of thirty parts, wide': () => photoAround(BOARD, THIRTY_PARTS, LENGTHS, 'parts'),
+  'photo of thirty parts, phone': () => photoNear(BOARD.picture, THIRTY_PARTS, LENGTHS, 'parts'),
   'a whole sheet': drawSheet,
 };
 
@@ -45,5 +55,5 @@ for (const [name, draw] of Object.entries(FIGURES)) {
     return (performance.now() - start) / sheets.length;
   }).sort((one, other) => one - other);
   const median = times[Math.floor(RUNS / 2)] ?? NaN;
-  console.log(`${name.padEnd(26)} ${median.toFixed(2)} ms${name !== 'a whole sheet' && median > LIMIT ? ': TOO SLOW' : ''}`);
+  console.log(`${name.padEnd(28)} ${median.toFixed(2)} ms${name !== 'a whole sheet' && median > LIMIT ? ': TOO SLOW' : ''}`);
 }

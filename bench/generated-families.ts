@@ -135,7 +135,7 @@ function memberOf(random: Random, platform: Platform, index: number): CorpusShee
     kind: 'wall charger',
     published: '2026-03-14',
     outline: [length + Math.floor(random() * 6), width, height],
-    ports: ports.map((words, place) => ({ id: `P${String(place)}`, connector: words.split(' ')[0] ?? '' })),
+    ports: ports.map((words, place) => ({ id: `P${String(place)}`, connector: words.startsWith('USB-A') ? 'USB-A' : 'USB-C' })),
     ratedWatts: platform.watts,
     densityWPerCm3: null,
     bulkMicrofarads: null,

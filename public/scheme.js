@@ -1,13 +1,6 @@
-// Sets the stored colour scheme, then offers the switch. Without scripts the page follows the system, and the text never waits for this.
+// Offers the switch of the colour scheme. The stored scheme was set by the page itself; without scripts the page follows the system.
 (function () {
   var root = document.documentElement;
-  var stored = null;
-  try {
-    stored = localStorage.getItem('scheme');
-  } catch (refused) {
-    // Storage can be switched off; the choice then lasts for the page.
-  }
-  if (stored === 'paper' || stored === 'blueprint') root.dataset.scheme = stored;
 
   function current() {
     return root.dataset.scheme || (matchMedia('(prefers-color-scheme: dark)').matches ? 'blueprint' : 'paper');
@@ -28,7 +21,7 @@
       try {
         localStorage.setItem('scheme', root.dataset.scheme);
       } catch (refused) {
-        // As above.
+        // Storage can be switched off; the choice then lasts for the page.
       }
       label();
     });

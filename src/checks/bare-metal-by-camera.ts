@@ -24,7 +24,7 @@ function check({ entry, derived }: CheckInput): Finding[] {
     if (emissivity === null || point === undefined) return [];
     const said =
       emissivity === 'not given'
-        ? 'no emissivity is given'
+        ? 'no number is given for its emissivity'
         : `an emissivity of ${point.conditions['emissivity'] ?? ''} is that of plastic or paint`;
     const message = `${place}: ${point.value.quantity.written} by radiation from bare metal, and ${said}. It may be much hotter.`;
     return [findingOf(RULE, atValue(...point.value.path), { message, subject: place })];

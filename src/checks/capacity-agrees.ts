@@ -2,6 +2,7 @@ import type { Finding } from '../diagnostics/finding.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atValue, findingOf } from './finding-of.ts';
 import { rounded } from './rounded.ts';
+import { JOULES_PER_WATT_HOUR } from '../units/watt-hour.ts';
 
 const RULE: Rule = {
   id: 'capacity-agrees',
@@ -15,7 +16,6 @@ const RULE: Rule = {
 export const capacityAgrees: Check = { ...RULE, check };
 
 const SLACK = 0.02;
-const JOULES_PER_WATT_HOUR = 3600;
 
 function check({ entry }: CheckInput): Finding[] {
   const capacity = entry.nameplate.capacity;

@@ -3,6 +3,7 @@ import { isMissing } from '../values/value.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atValue, commonPractice, findingOf } from './finding-of.ts';
 import { rounded } from './rounded.ts';
+import { JOULES_PER_WATT_HOUR } from '../units/watt-hour.ts';
 
 const RULE: Rule = {
   id: 'cells-against-print',
@@ -16,7 +17,6 @@ const RULE: Rule = {
 export const cellsAgainstPrint: Check = { ...RULE, check };
 
 const SLACK = 0.05;
-const JOULES_PER_WATT_HOUR = 3600;
 
 function check({ entry, derived: { bank } }: CheckInput): Finding[] {
   if (bank === null || entry.nameplate.capacity === null || isMissing(bank.cellEnergy) || isMissing(bank.printed)) return [];

@@ -3,6 +3,7 @@ import type { Claim } from '../entry/entry.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atValue, findingOf } from './finding-of.ts';
 import { rounded } from './rounded.ts';
+import { CM3_PER_IN3 } from '../units/cubic-inch.ts';
 
 const RULE: Rule = {
   id: 'claimed-density-plausible',
@@ -20,7 +21,6 @@ const RULE: Rule = {
 export const claimedDensityPlausible: Check = { ...RULE, check };
 
 const MOST = 5e6;
-const CM3_PER_IN3 = 16.387;
 
 function check({ entry }: CheckInput): Finding[] {
   const densities = entry.claims.filter((claim) => claim.quantity?.dimension === 'power density');

@@ -1,5 +1,5 @@
 import type { Finding } from '../diagnostics/finding.ts';
-import type { EfficiencyPoint, Port } from '../entry/entry.ts';
+import type { EfficiencyPoint, Fact, Port } from '../entry/entry.ts';
 import { CABLE_CURRENT } from '../standards/usb-output-limits.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atKey, findingOf } from './finding-of.ts';
@@ -20,18 +20,24 @@ function check({ entry }: CheckInput): Finding[] {
   return entry.ports
     .filter((port) => port.connector === 'USB-C' && port.readThrough === null)
     .flatMap((port) => {
-      const [first] = entry.efficiency.filter((point) => isAt(point, port) && lacksCable(point));
+      const drawn = entry.efficiency.flatMap((point) => {
+        const current = currentAt(point, port);
+        return current !== null && lacksCable(point, current) ? [{ point, current }] : [];
+      });
+      const [first] = drawn;
       if (first === undefined) return [];
-      const message = `${first.current?.quantity.written ?? ''} was drawn from ${port.id} and no cable is named.`;
-      return [findingOf(RULE, atKey(...first.path), { message, subject: port.id })];
+      const message = `${first.current.quantity.written} was drawn from ${port.id} and no cable is named.`;
+      return [findingOf(RULE, atKey(...first.point.path), { message, subject: port.id })];
     });
 }
 
-function isAt(point: EfficiencyPoint, port: Port): boolean {
-  return point.of === null && point.port === port.id;
+/** What a point drew from a port, by itself or beside others. */
+function currentAt({ of: stage, port, loads, current }: EfficiencyPoint, { id }: Port): Fact<'current'> | null {
+  if (stage !== null) return null;
+  return port === id ? current : (loads.find((load) => load.port === id)?.current ?? null);
 }
 
 /** At the board no cable is between. */
-function lacksCable(point: EfficiencyPoint): boolean {
-  return point.cable === null && point.place !== 'board' && (point.current?.quantity.nominal ?? 0) > CABLE_CURRENT.amps + 1e-9;
+function lacksCable({ cable, place }: EfficiencyPoint, current: Fact<'current'>): boolean {
+  return cable === null && place !== 'board' && current.quantity.nominal > CABLE_CURRENT.amps + 1e-9;
 }

@@ -3,6 +3,7 @@ import { isMissing } from '../values/value.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atKey, findingOf } from './finding-of.ts';
 import { rounded } from './rounded.ts';
+import { JOULES_PER_WATT_HOUR } from '../units/watt-hour.ts';
 
 const RULE: Rule = {
   id: 'delivered-energy-plausible',
@@ -20,7 +21,6 @@ const RULE: Rule = {
 export const deliveredEnergyPlausible: Check = { ...RULE, check };
 
 const MOST = 0.95;
-const JOULES_PER_WATT_HOUR = 3600;
 
 function check({ entry, derived: { bank } }: CheckInput): Finding[] {
   if (bank === null || isMissing(bank.stored)) return [];

@@ -3,6 +3,7 @@ import { isMissing } from '../values/value.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atValue, findingOf } from './finding-of.ts';
 import { rounded } from './rounded.ts';
+import { CM3_PER_IN3 } from '../units/cubic-inch.ts';
 
 const RULE: Rule = {
   id: 'density-plausible',
@@ -22,7 +23,6 @@ export const densityPlausible: Check = { ...RULE, check };
 const MOST_WATTS_PER_CM3 = 5;
 /** A wall charger of 20 W in a litre: nobody builds it; inches read as centimetres give 1/16 at most. */
 const LEAST_WATTS_PER_CM3 = 0.02;
-const CM3_PER_IN3 = 16.387;
 
 function check({ entry, derived }: CheckInput): Finding[] {
   const place = entry.body.volume?.path ?? entry.body.size?.path;

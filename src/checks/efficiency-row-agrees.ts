@@ -37,12 +37,30 @@ function check({ entry }: CheckInput): Finding[] {
 
 /** Efficiency from both sides, and what half of the last digit of each reading may move it by. */
 function workedOut(point: EfficiencyPoint): { readonly ratio: number; readonly rounding: number; readonly words: string } | null {
-  const { current, input } = point;
-  const volts = point.measuredOutput;
-  if (volts === null || current === null || input === null || input.quantity.nominal <= 0) return null;
-  const ratio = (volts.quantity.nominal * current.quantity.nominal) / input.quantity.nominal;
-  const rounding = ratio * [volts, current, input].reduce((sum, reading) => sum + halfDigit(reading), 0);
-  return { ratio, rounding, words: `${volts.quantity.written} × ${current.quantity.written} over ${input.quantity.written}` };
+  const { input } = point;
+  const powers = powersOf(point);
+  if (powers === null || input === null || input.quantity.nominal <= 0) return null;
+  const output = powers.reduce((sum, { watts }) => sum + watts, 0);
+  const doubt = powers.reduce((sum, { watts, share }) => sum + watts * share, 0);
+  const ratio = output / input.quantity.nominal;
+  const rounding = doubt / input.quantity.nominal + ratio * halfDigit(input);
+  return { ratio, rounding, words: `${powers.map(({ words }) => words).join(' + ')} over ${input.quantity.written}` };
+}
+
+/** Output power of each port with what half of the last digits may move it by, as a share; null where one is not measured. */
+function powersOf(point: EfficiencyPoint): readonly { readonly watts: number; readonly share: number; readonly words: string }[] | null {
+  const loads = point.loads.length === 0 ? [{ ...point, power: null }] : point.loads;
+  const powers = loads.map(({ power, measuredOutput, current }) => {
+    if (power !== null) return { watts: power.quantity.nominal, share: halfDigit(power), words: power.quantity.written };
+    if (measuredOutput === null || current === null) return null;
+    const watts = measuredOutput.quantity.nominal * current.quantity.nominal;
+    return {
+      watts,
+      share: halfDigit(measuredOutput) + halfDigit(current),
+      words: `${measuredOutput.quantity.written} × ${current.quantity.written}`,
+    };
+  });
+  return powers.every((power) => power !== null) ? powers : null;
 }
 
 /** Half of the last digit, as a share of the reading. */

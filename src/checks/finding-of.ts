@@ -1,4 +1,5 @@
 import type { DataPath, Finding, Severity, Whereabouts } from '../diagnostics/finding.ts';
+import { sourceInWords } from '../values/source-in-words.ts';
 import type { Source } from '../values/value.ts';
 import type { Rule } from './check.ts';
 
@@ -34,14 +35,6 @@ export function atValue(...path: DataPath): Whereabouts {
 /** The key at a data path, where what it names is meant and not one value. */
 export function atKey(...path: DataPath): Whereabouts {
   return { in: 'data', path, part: 'key' };
-}
-
-/** Source as one line, with its standing where it is weaker than read. */
-export function sourceInWords(source: Source): string {
-  const name = [source.title, source.section].filter((part) => part !== '').join(', ');
-  if (source.standing === 'memory') return `${name} (from memory)`;
-  if (source.standing === 'secondary') return `${name} (as quoted elsewhere)`;
-  return name;
 }
 
 /** A limit that the trade uses and no publication states. */

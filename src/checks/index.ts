@@ -17,11 +17,14 @@ import { capacitorVoltageMargin } from './capacitor-voltage-margin.ts';
 import { capacityAgrees } from './capacity-agrees.ts';
 import { cellsOpened } from './cells-opened.ts';
 import { claimAgainstComputed } from './claim-against-computed.ts';
+import { coreResetAgainstDuty } from './core-reset-against-duty.ts';
 import { claimedDensityPlausible } from './claimed-density-plausible.ts';
+import { claimsDiffer } from './claims-differ.ts';
 import { statedOtherwise } from './stated-otherwise.ts';
 import { deratingPolicyUnknown } from './derating-policy-unknown.ts';
 import { densityPlausible } from './density-plausible.ts';
 import { efficiencyConditions } from './efficiency-conditions.ts';
+import { efficiencyMarginAgrees } from './efficiency-margin-agrees.ts';
 import { efficiencyPlausible } from './efficiency-plausible.ts';
 import { efficiencyRowAgrees } from './efficiency-row-agrees.ts';
 import { formerAddresses } from './former-addresses.ts';
@@ -30,11 +33,14 @@ import { insulationDistanceBelow } from './insulation-distance-below.ts';
 import { insulationDistancePlausible } from './insulation-distance-plausible.ts';
 import { isolationClaims } from './isolation-claims.ts';
 import { markedAgainstMeasured } from './marked-against-measured.ts';
+import { conversionOfCharges } from './conversion-of-charges.ts';
+import { reportedAgainstMeasured } from './reported-against-measured.ts';
 import { massPlausible } from './mass-plausible.ts';
 import { nameplateInputPlausible } from './nameplate-input-plausible.ts';
 import { offersAgainstRatedPower } from './offers-against-rated-power.ts';
 import { outputCapacityPlausible } from './output-capacity-plausible.ts';
 import { partNumberDateCode } from './part-number-date-code.ts';
+import { partCountPlausible } from './part-count-plausible.ts';
 import { partValuePlausible } from './part-value-plausible.ts';
 import { photoDescription } from './photo-description.ts';
 import { photoDistance } from './photo-distance.ts';
@@ -72,12 +78,16 @@ import { offerFlags } from './offer-flags.ts';
 import { plainOutputs } from './plain-outputs.ts';
 import { ratedPowerSteps } from './rated-power-steps.ts';
 import { variableRange } from './variable-range.ts';
+import { senseResistorsArrangement } from './sense-resistors-arrangement.ts';
 import { shareNotOffered } from './share-not-offered.ts';
 import { sharesAboveTotal } from './shares-above-total.ts';
 import { storedChargeUnproven } from './stored-charge-unproven.ts';
 import { surfaceTooHot } from './surface-too-hot.ts';
 import { switchVoltageMargin } from './switch-voltage-margin.ts';
+import { touchVoltageOpenMeter } from './touch-voltage-open-meter.ts';
 import { totalOutOfReach } from './total-out-of-reach.ts';
+import { turnsRatioAgainstVoltages } from './turns-ratio-against-voltages.ts';
+import { turnsRatioAgrees } from './turns-ratio-agrees.ts';
 import { xCapacitorClass } from './x-capacitor-class.ts';
 import { yCapacitorCurrentHigh } from './y-capacitor-current-high.ts';
 
@@ -122,6 +132,7 @@ const ON_ENTRIES: readonly Check[] = [
   massPlausible,
   claimAgainstComputed,
   claimedDensityPlausible,
+  claimsDiffer,
   deratingPolicyUnknown,
   ratingExceeded,
   capacitorVoltageMargin,
@@ -132,11 +143,17 @@ const ON_ENTRIES: readonly Check[] = [
   xCapacitorDischarge,
   barrierCapacitorClass,
   yCapacitorCurrentHigh,
+  touchVoltageOpenMeter,
   partNumberDateCode,
+  partCountPlausible,
   partValuePlausible,
   preferredValues,
   capacitorVoltageCustomary,
   markedAgainstMeasured,
+  turnsRatioAgrees,
+  turnsRatioAgainstVoltages,
+  coreResetAgainstDuty,
+  senseResistorsArrangement,
   statedOtherwise,
   insulationDistancePlausible,
   insulationDistanceBelow,
@@ -148,9 +165,12 @@ const ON_ENTRIES: readonly Check[] = [
   ratedCapacityNotReached,
   powerDoesNotLast,
   sustainedNotShown,
+  reportedAgainstMeasured,
+  conversionOfCharges,
   efficiencyPlausible,
   efficiencyConditions,
   efficiencyRowAgrees,
+  efficiencyMarginAgrees,
   storedChargeUnproven,
   poweredOpen,
   cellsOpened,

@@ -1,6 +1,6 @@
+import { markedAndMeasured, type MarkedAndMeasured } from '../derived/marked-and-measured.ts';
 import type { Finding } from '../diagnostics/finding.ts';
-import type { Part } from '../entry/entry.ts';
-import type { Quantity } from '../units/quantity.ts';
+import { CLASS_2_AGEING, CLASS_2_BIAS } from '../standards/class-2-ceramic.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atValue, commonPractice, findingOf } from './finding-of.ts';
 import { rounded } from './rounded.ts';
@@ -18,21 +18,39 @@ const RULE: Rule = {
 
 export const markedAgainstMeasured: Check = { ...RULE, check };
 
-const USUAL_TOLERANCE = 0.2;
-
 function check({ entry }: CheckInput): Finding[] {
-  return entry.parts.flatMap((part) => (part.measured?.quantities ?? []).flatMap((measured) => judged(part, measured)));
+  return entry.parts.flatMap((part) =>
+    markedAndMeasured(part).flatMap((pair) => {
+      if (pair.verdict !== 'outside') return [];
+      const details = { message: messageOf(pair), subject: part.references.join(', '), ...ofClass2(pair) };
+      return [findingOf(RULE, atValue(...part.path, 'measured'), details)];
+    }),
+  );
 }
 
-function judged(part: Part, measured: Quantity): Finding[] {
-  const marked = part.rating?.quantities.find((quantity) => quantity.dimension === measured.dimension);
-  // A rated voltage or current is a limit and not a value that a meter would find.
-  const isValue = ['capacitance', 'resistance', 'inductance'].includes(measured.dimension);
-  if (marked === undefined || !isValue || !(marked.nominal > 0)) return [];
-  const tolerance = Math.max(((marked.high ?? marked.nominal) - marked.nominal) / marked.nominal, 0) || USUAL_TOLERANCE;
-  const deviation = measured.nominal / marked.nominal - 1;
-  if (Math.abs(deviation) <= tolerance) return [];
-  const sign = deviation > 0 ? '+' : '';
-  const message = `${part.references.join(', ')}: marked ${marked.written}, measured ${measured.written}, ${sign}${rounded(deviation * 100)} %, outside ${rounded(tolerance * 100)} % tolerance.`;
-  return [findingOf(RULE, atValue(...part.path, 'measured'), { message, subject: part.references.join(', ') })];
+function messageOf({ references, marked, measured, deviation, tolerance, bias, class2 }: MarkedAndMeasured): string {
+  const sign = deviation.nominal > 0 ? '+' : '';
+  const allowed = deviation.nominal > 0 ? tolerance.above : tolerance.below;
+  const under = bias === null ? '' : ` with ${bias} on it`;
+  const usual = tolerance.isMarked ? '' : ' (none is marked)';
+  const ceramic = class2 === null ? '' : ` ${class2.code} is a class 2 ceramic: ${class2Words(bias, class2.ageing)}.`;
+  return `${references.join(', ')}: marked ${marked.written}, measured ${measured.written}${under}, ${sign}${rounded(deviation.nominal * 100)} %, outside ${rounded(allowed * 100)} % tolerance${usual}.${ceramic}`;
 }
+
+function class2Words(bias: string | null, ageing: number): string {
+  const age = `age takes up to ${rounded(ageing * 100)} %`;
+  return bias === null
+    ? `its tolerance is meant new, at 25 °C, without direct voltage and at the test voltage of its data sheet; ${age}`
+    : `the tolerance is meant without direct voltage, and what a voltage takes is the part’s nature and no fault of it; ${age}`;
+}
+
+/** Less than marked under direct voltage, or by no more than age takes, is what such a part does; more than marked is not. */
+function ofClass2({ class2, bias, deviation, tolerance }: MarkedAndMeasured): Partial<Parameters<typeof findingOf>[2]> {
+  if (class2 === null || deviation.nominal > 0) return {};
+  const isAge = deviation.high >= -(1 - (1 - tolerance.below) * (1 - class2.ageing));
+  if (bias === null && !isAge) return { advice: ADVICE };
+  return { severity: 'note', advice: ADVICE, source: bias === null ? CLASS_2_AGEING.source : CLASS_2_BIAS };
+}
+
+const ADVICE =
+  'Measure without direct voltage, at the frequency and the test voltage of its data sheet (mostly 1 kHz and 1 V), a day after soldering; or write the voltage that was on it behind the value: 4.2 µF 20 V.';

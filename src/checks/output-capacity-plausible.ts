@@ -3,6 +3,7 @@ import type { PrintedCapacity } from '../entry/entry.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atValue, findingOf } from './finding-of.ts';
 import { rounded } from './rounded.ts';
+import { JOULES_PER_WATT_HOUR } from '../units/watt-hour.ts';
 
 const RULE: Rule = {
   id: 'output-capacity-plausible',
@@ -22,7 +23,6 @@ export const outputCapacityPlausible: Check = { ...RULE, check };
 const MOST = 0.95;
 /** A charge that was only converted from one voltage to the other agrees to its rounding. */
 const ROUNDING = 0.005;
-const JOULES_PER_WATT_HOUR = 3600;
 
 function check({ entry }: CheckInput): Finding[] {
   const { capacity, outputCapacity } = entry.nameplate;

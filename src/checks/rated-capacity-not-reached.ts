@@ -3,6 +3,7 @@ import { isMissing } from '../values/value.ts';
 import type { Check, CheckInput, Rule } from './check.ts';
 import { atKey, commonPractice, findingOf } from './finding-of.ts';
 import { rounded } from './rounded.ts';
+import { JOULES_PER_WATT_HOUR } from '../units/watt-hour.ts';
 
 const RULE: Rule = {
   id: 'rated-capacity-not-reached',
@@ -17,7 +18,6 @@ const RULE: Rule = {
 export const ratedCapacityNotReached: Check = { ...RULE, check };
 
 const LEAST = 0.95;
-const JOULES_PER_WATT_HOUR = 3600;
 
 function check({ entry, derived: { bank } }: CheckInput): Finding[] {
   if (bank === null) return [];

@@ -19,7 +19,7 @@ export const ratingExceeded: Check = { ...RULE, check };
 
 /**
  * An error only where the whole interval is above the rating and every number in it was printed, marked or measured, by formulas
- * whose source was read. What was assumed, remembered, or taken from the data sheet of a part with that marking, warns.
+ * whose source was read. What was assumed, remembered, worked out by us, or taken from the data sheet of a part with that marking, warns.
  */
 function check(input: CheckInput): Finding[] {
   return judgedStresses(input, null).flatMap((judged) => {
@@ -40,5 +40,5 @@ const FIRM: ReadonlySet<string> = new Set(['printed', 'marked', 'measured']);
 function isCertain({ origin }: Value): boolean {
   if (origin.evidence !== 'computed') return FIRM.has(origin.evidence);
   const standing = formulaOf(origin.formula)?.source.standing;
-  return standing !== 'memory' && standing !== 'secondary' && Object.values(origin.inputs).every(isCertain);
+  return (standing === 'read' || standing === 'common practice') && Object.values(origin.inputs).every(isCertain);
 }

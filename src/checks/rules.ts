@@ -1,6 +1,6 @@
 import type { RuleDeclaration } from '../diagnostics/rule-declaration.ts';
 import { READING_RULES } from '../entry/reading-rules.ts';
-import { sourceInWords } from './finding-of.ts';
+import { sourceInWords } from '../values/source-in-words.ts';
 import { CHECKS } from './index.ts';
 
 /** A rule as its page and `explain` show it. */

@@ -1,3 +1,4 @@
+import { fittedParts } from '../derived/fitted-parts.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { TOUCH_CURRENT_LIMITS } from '../standards/touch-current.ts';
 import { isMissing } from '../values/value.ts';
@@ -18,7 +19,7 @@ export const yCapacitorCurrentHigh: Check = { ...RULE, check };
 
 function check({ entry, derived }: CheckInput): Finding[] {
   const current = derived.named['y-current'];
-  const parts = entry.parts.filter((part) => part.role === 'y-capacitor' && part.rating !== null);
+  const parts = fittedParts(entry, 'y-capacitor').filter((part) => part.rating !== null);
   const [first] = parts;
   if (first === undefined || current === undefined || isMissing(current)) return [];
   const passed = TOUCH_CURRENT_LIMITS.filter(

@@ -7,6 +7,7 @@ import { basePath, contentFolder, placesOf } from './places.ts';
 import { printFindings } from './print-findings.ts';
 import { progressOn } from './progress.ts';
 import { DONE, FAILED, WRONG_USAGE, type CommandStreams } from './streams.ts';
+import { counted } from '../units/counted.ts';
 
 export const build: Command = {
   name: 'build',
@@ -61,7 +62,7 @@ function conclude(outcome: BuildOutcome, out: string, { stdout, stderr }: Comman
     case 'published': {
       const count = outcome.prepared.slugs.length;
       stdout.write(
-        `${String(count)} ${count === 1 ? 'teardown' : 'teardowns'} published in ${out}${outcome.unchanged ? '; nothing has changed since the last build' : ''}\n`,
+        `${counted(count, 'teardown')} published in ${out}${outcome.unchanged ? '; nothing has changed since the last build' : ''}\n`,
       );
       return DONE;
     }
@@ -76,9 +77,7 @@ function conclude(outcome: BuildOutcome, out: string, { stdout, stderr }: Comman
       return FAILED;
     case 'faults in output':
       for (const { page, message } of outcome.faults) stderr.write(`${page}: ${message}\n`);
-      stderr.write(
-        `Nothing was published: ${String(outcome.faults.length)} ${outcome.faults.length === 1 ? 'fault' : 'faults'} in the finished pages. ${kept}`,
-      );
+      stderr.write(`Nothing was published: ${counted(outcome.faults.length, 'fault')} in the finished pages. ${kept}`);
       return FAILED;
   }
 }

@@ -7,6 +7,7 @@ import { FORMATS, printFindings, type FindingsFormat } from './print-findings.ts
 import { progressOn } from './progress.ts';
 import { DONE, FAILED, type CommandStreams } from './streams.ts';
 import { WrongUsage } from './wrong-usage.ts';
+import { counted } from '../units/counted.ts';
 
 export const check: Command = {
   name: 'check',
@@ -34,7 +35,7 @@ async function runCheck(_: string, options: GivenOptions, streams: CommandStream
   await printFindings(diagnostics, places.content, format, streams.stdout, streams);
   if (format === 'text')
     streams.stdout.write(
-      `${String(counts.entries)} ${counts.entries === 1 ? 'entry' : 'entries'} checked, ${String(counts.drafts)} of them ${counts.drafts === 1 ? 'a draft' : 'drafts'}\n`,
+      `${counted(counts.entries, 'entry', 'entries')} checked, ${String(counts.drafts)} of them ${counts.drafts === 1 ? 'a draft' : 'drafts'}\n`,
     );
   return hasErrors(diagnostics) ? FAILED : DONE;
 }

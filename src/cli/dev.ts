@@ -4,6 +4,7 @@ import type { Command, GivenOptions } from './command.ts';
 import { basePath, contentFolder, placesOf, portOf } from './places.ts';
 import { printFindings } from './print-findings.ts';
 import type { CommandStreams } from './streams.ts';
+import { counted } from '../units/counted.ts';
 
 export const dev: Command = {
   name: 'dev',
@@ -33,5 +34,5 @@ async function runDev(_: string, options: GivenOptions, streams: CommandStreams)
 
 async function tell({ diagnostics, counts }: Prepared, content: string, streams: CommandStreams): Promise<void> {
   if (diagnostics.length > 0) await printFindings(diagnostics, content, 'text', streams.stderr, streams);
-  streams.stdout.write(`${String(counts.entries)} entries, ${String(counts.parsed)} of them read anew\n`);
+  streams.stdout.write(`${counted(counts.entries, 'entry', 'entries')}, ${String(counts.parsed)} of them read anew\n`);
 }

@@ -1,9 +1,9 @@
 import type { RuleDescription } from '../checks/rules.ts';
 import { FORMULAS } from '../formulas/index.ts';
 import { didYouMean } from '../markdown/nearest-name.ts';
-import { sourceText } from '../markdown/source-text.ts';
+import { sourceInWords } from '../values/source-in-words.ts';
 import { allRules } from '../pipeline/all-rules.ts';
-import type { Formula } from '../values/formula.ts';
+import type { Formula, FormulaExample } from '../values/formula.ts';
 import type { Command, GivenOptions } from './command.ts';
 import { DONE, type CommandStreams } from './streams.ts';
 import { WrongUsage } from './wrong-usage.ts';
@@ -37,12 +37,6 @@ function wordsOfFormula(formula: Formula): string {
   const symbols = [formula.output, ...Object.values(formula.inputs)].map(
     (symbol) => `  ${symbol.tex}  ${symbol.meaning}, in ${symbol.unit}`,
   );
-  const examples = formula.examples.map(
-    (example) =>
-      `  ${Object.entries(example.inputs)
-        .map(([name, value]) => `${name} = ${value}`)
-        .join(', ')} → ${example.printed} (${sourceText(example.source)})`,
-  );
   return [
     `${formula.id} (formula)`,
     formula.title,
@@ -51,8 +45,20 @@ function wordsOfFormula(formula: Formula): string {
     `  ${formula.expression}`,
     ...symbols,
     ...formula.validity.map((sentence) => `Valid: ${sentence}`),
-    `Source: ${sourceText(formula.source)}`,
-    ...(examples.length === 0 ? ['No published example.'] : ['Published examples that it reproduces:', ...examples]),
+    `Source: ${sourceInWords(formula.source)}`,
+    ...examplesUnder('Published examples that it reproduces:', formula, 'published'),
+    ...examplesUnder('Other examples that it reproduces:', formula, 'independent'),
     '',
   ].join('\n');
+}
+
+function examplesUnder(heading: string, { examples }: Formula, kind: FormulaExample['kind']): readonly string[] {
+  const rows = examples.filter((example) => example.kind === kind).map(wordsOfExample);
+  return rows.length === 0 ? [] : [heading, ...rows];
+}
+
+function wordsOfExample({ inputs, printed, source, kind }: FormulaExample): string {
+  const given = Object.entries(inputs).map(([name, value]) => `${name} = ${value}`);
+  // What was worked apart is no quotation of anything, so it has no standing to state.
+  return `  ${given.join(', ')} → ${printed} (${kind === 'published' ? sourceInWords(source) : source.title})`;
 }

@@ -1,18 +1,16 @@
-import { RULES } from '../checks/rules.ts';
-import { sourceInWords } from '../checks/finding-of.ts';
-import type { Diagnostic } from '../diagnostics/finding.ts';
 import { reportText } from '../diagnostics/report-text.ts';
 import { didYouMean } from '../markdown/nearest-name.ts';
-import type { Quantity, ReadingRemark } from '../units/quantity.ts';
+import type { Quantity } from '../units/quantity.ts';
 import { readQuantity } from '../units/read-quantity.ts';
 import { hexWord } from '../usb-pd/byte-order.ts';
 import { judgeOffers } from '../usb-pd/judge-offers.ts';
-import type { OfferRemark, PortOffers, ReadThrough } from '../usb-pd/judgement/judgement.ts';
+import type { PortOffers, ReadThrough } from '../usb-pd/judgement/judgement.ts';
 import { objectOfOffer } from '../usb-pd/offer-of-object.ts';
 import { readOfferList, type OfferList, type ReadOffer } from '../usb-pd/offer-list.ts';
 import { offerWords } from '../usb-pd/offer-words.ts';
 import { decodeObject, encodeObject } from '../usb-pd/power-data-object.ts';
 import type { Command, GivenOptions } from './command.ts';
+import { OFFERS_PLACE, offerDiagnostics } from './offer-diagnostics.ts';
 import { DONE, FAILED, type CommandStreams } from './streams.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
@@ -24,9 +22,6 @@ export const offers: Command = {
   run: (text, options, streams) => Promise.resolve(runOffers(text, options, streams)),
 };
 
-/** What stands for a file's name beside a place. */
-const PLACE = 'offers';
-
 function runOffers(operand: string, options: GivenOptions, streams: CommandStreams): number {
   // One line, so that a place is a column.
   const text = operand.replaceAll(/\s/g, ' ');
@@ -35,8 +30,8 @@ function runOffers(operand: string, options: GivenOptions, streams: CommandStrea
   const list = readOfferList(text);
   const isRead = !list.remarks.some(({ severity }) => severity === 'error');
   const judged = isRead ? judgeOffers({ ...known, offers: list.offers }) : [];
-  const diagnostics = [...list.remarks.map(diagnosticOfReading), ...judged.map((remark) => diagnosticOfRule(remark, text, list.offers))];
-  const said = diagnostics.length === 0 ? '' : reportText(diagnostics, new Map([[PLACE, text]]), { colour: false });
+  const diagnostics = offerDiagnostics(text, list, judged);
+  const said = diagnostics.length === 0 ? '' : reportText(diagnostics, new Map([[OFFERS_PLACE, text]]), { colour: false });
   if (isJson) {
     streams.stdout.write(`${JSON.stringify(isRead ? decodedRows(list) : [], null, 2)}\n`);
     streams.stderr.write(said);
@@ -66,7 +61,8 @@ function knownOf(options: GivenOptions): Omit<PortOffers, 'offers'> {
     cable === undefined ? null : (Object.entries(CABLES).find(([name]) => name.toLowerCase() === cable.toLowerCase())?.[1] ?? undefined);
   if (through === undefined) throw new WrongUsage(`--cable must be unmarked, marked, EPR or captive, not "${cable ?? ''}"`);
   const revision = options.text('revision') ?? null;
-  if (revision !== null && !/^[123]\.\d/.test(revision)) throw new WrongUsage(`--revision must be a number such as 3.1, not "${revision}"`);
+  if (revision !== null && !/^[123]\.\d+(?: V\d+(?:\.\d+)?)?$/.test(revision))
+    throw new WrongUsage(`--revision must be a number such as 3.1, not "${revision}"`);
   const power = ratedPower(options.text('power'));
   const rated = power === null ? null : { low: power.low ?? power.nominal, high: power.high ?? power.nominal, written: power.written };
   return { rated, revision, cable: through, connector: 'USB-C', protocols: [] };
@@ -119,29 +115,4 @@ function placeOf(list: OfferList, index: number): number {
   if (list.words.length < list.offers.length) return index + 1;
   const own = list.words.flatMap((word, place) => (word === 0 ? [] : [place]));
   return (own[index] ?? index) + 1;
-}
-
-function diagnosticOfReading({ severity, message, suggestion, span }: ReadingRemark): Diagnostic {
-  const advice = suggestion === null ? null : `Did you mean "${suggestion}"?`;
-  return {
-    ...placed(span.start, span.end),
-    severity,
-    rule: severity === 'error' ? 'unreadable-value' : 'value-remark',
-    message,
-    advice,
-    why: null,
-    source: null,
-  };
-}
-
-function diagnosticOfRule({ rule, severity, message, source, at }: OfferRemark, text: string, read: readonly ReadOffer[]): Diagnostic {
-  const written = typeof at === 'number' ? read[at]?.written : undefined;
-  const found = written === undefined ? -1 : text.indexOf(written);
-  const [start, end] = found === -1 ? [0, text.length] : [found, found + (written ?? '').length];
-  const declared = RULES.find((each) => each.id === rule);
-  return { ...placed(start, end), severity, rule, message, why: declared?.why ?? null, advice: null, source: sourceInWords(source) };
-}
-
-function placed(start: number, end: number): Omit<Diagnostic, 'severity' | 'rule' | 'message' | 'why' | 'advice' | 'source'> {
-  return { file: PLACE, line: 1, column: start + 1, endLine: 1, endColumn: end + 1, subject: null, answer: null };
 }

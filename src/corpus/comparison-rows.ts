@@ -7,6 +7,8 @@ import { formatInterval } from '../units/format.ts';
 import { isMissing, type Known } from '../values/value.ts';
 import type { ComparisonGroup, ComparisonRow } from './comparison-row.ts';
 import type { FactStress } from './sheet-facts.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
+import { fittedParts } from '../derived/fitted-parts.ts';
 
 /** Rows of one sheet, in the order of the page. */
 export function comparisonRows(entry: Entry, derived: Derived, stress: readonly FactStress[]): readonly ComparisonRow[] {
@@ -91,10 +93,8 @@ function sizeRows(entry: Entry, derived: Derived): readonly ComparisonRow[] {
 function pathRows(entry: Entry, derived: Derived): readonly ComparisonRow[] {
   const group = 'Power path';
   const telling = tellingEfficiency(entry, derived);
-  const bulk = entry.parts.filter((part) => part.role === 'bulk-capacitor' && part.rating !== null);
-  const controllers = entry.parts
-    .filter((part) => part.role === 'controller')
-    .map((part) => part.number ?? part.marking ?? 'not identified');
+  const bulk = fittedParts(entry, 'bulk-capacitor').filter((part) => part.rating !== null);
+  const controllers = fittedParts(entry, 'controller').map((part) => part.number ?? part.marking ?? 'not identified');
   return [
     words({ id: 'stages', group, label: 'Stages' }, derived.topology === '' ? null : derived.topology, 'not described'),
     words(
@@ -139,7 +139,7 @@ function stressRow({ role, quantity, verdict, limit, ratio }: FactStress): Compa
   const wording: Wording = {
     id: `stress-${role}-${quantity.replaceAll(' ', '-')}`,
     group: 'Ratings, stress over rating',
-    label: `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${quantity}`,
+    label: `${sentenceCase(name)}, ${quantity}`,
   };
   if (ratio === null) return { ...words(wording, null, 'withheld'), mark: 'withheld' };
   const shown = ratio.nominal.toFixed(2);

@@ -1,3 +1,4 @@
+import type { Connector } from '../entry/entry.ts';
 import type { SheetTraits } from './sheet-traits.ts';
 
 /** One identified part as the corpus reads it: who made it, its number, and where it was found. */
@@ -28,7 +29,7 @@ export interface CorpusSheet {
   readonly published: string;
   /** Edges in millimetres: length, width, height. */
   readonly outline: readonly [number, number, number] | null;
-  readonly ports: readonly { readonly id: string; readonly connector: string }[];
+  readonly ports: readonly { readonly id: string; readonly connector: Connector }[];
   readonly ratedWatts: number | null;
   readonly densityWPerCm3: number | null;
   /** Stages in words. */
@@ -48,5 +49,6 @@ export interface CorpusSheet {
   readonly formerAddresses: readonly string[];
   /** Bulk capacitance in microfarads, null where there is none or it is not known. */
   readonly bulkMicrofarads: number | null;
+  /** What it is compared with other sheets by. */
   readonly traits: SheetTraits;
 }

@@ -2,9 +2,9 @@ import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { Bench } from '../entry/bench.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { Derived } from '../derived/derived.ts';
+import type { CorpusSheet } from './corpus-sheet.ts';
 import type { PartFacts } from './part-facts/part-facts.ts';
 import type { PublishedPhoto } from './published-photo.ts';
-import type { SheetTraits } from './sheet-traits.ts';
 import type { Table } from '../tables/table.ts';
 
 /** One teardown ready to be drawn (`render/draw-sheet.ts`); its page reads the drawing. */
@@ -23,56 +23,21 @@ export interface PreparedSheet {
   readonly photos: readonly (PublishedPhoto | null)[];
 }
 
-/** One row of the manifest: what lists need of a teardown, and nothing more. */
-export interface SheetSummary {
-  readonly slug: string;
-  readonly number: string | null;
-  readonly revision: string;
-  readonly maker: string;
-  readonly name: string;
+/** One row of the manifest: what the corpus and lists need of a teardown, and nothing more. */
+export interface SheetSummary extends CorpusSheet {
   readonly title: string;
   readonly summary: string | null;
   readonly kind: Entry['device']['kind'];
-  /** Drafts are in the manifest in `dev` only. */
+  /** Drafts are in the manifest in `dev` only; the date of one that has none yet is empty. */
   readonly status: Entry['status'];
-  /** ISO date; empty for a draft that has none yet. */
-  readonly published: string;
-  readonly ports: readonly { readonly id: string; readonly connector: string }[];
   /** Whether enough is known of its port shares to plan with. */
   readonly hasPlanner: boolean;
-  /** Edges in millimetres: length, width, height. */
-  readonly outline: readonly [number, number, number] | null;
   /** The body is a cylinder, and its edges are those of the box around it. */
   readonly round?: true;
-  readonly ratedWatts: number | null;
-  readonly densityWPerCm3: number | null;
-  /** Bulk capacitance, null where there is none or it is not known. */
-  readonly bulkMicrofarads: number | null;
-  readonly topology: string;
-  readonly family: string;
-  readonly glyphs: readonly string[];
-  readonly over: number;
-  readonly straddles: number;
-  readonly withheld: number;
-  readonly within: number;
-  readonly partsIdentified: number;
-  readonly parts: readonly {
-    readonly maker: string | null;
-    readonly number: string;
-    readonly role: string;
-    readonly stage: string;
-    readonly references: readonly string[];
-    readonly rating: string | null;
-  }[];
-  /** Everybody named as maker of a part, whether the part has a number or not. */
-  readonly partMakers: readonly string[];
   readonly corrections: readonly Entry['corrections'][number][];
-  readonly formerAddresses: readonly string[];
   readonly recall: Entry['recall'];
   /** Instruments of the bench that its values were read on: id, and how many values. */
   readonly instruments?: readonly (readonly [string, number])[];
-  /** What it is compared with other sheets by. */
-  readonly traits: SheetTraits;
   readonly digest: string;
 }
 

@@ -6,6 +6,7 @@ import type { OfferBody } from '../usb-pd/offer.ts';
 import { isMissing, type Known } from '../values/value.ts';
 import type { ComparisonRow } from './comparison-row.ts';
 import { comparisonRows } from './comparison-rows.ts';
+import { fittedParts, isFitted } from '../derived/fitted-parts.ts';
 
 /** What the finder and the comparison need of one sheet beyond its summary. Plain data of a few kilobytes. */
 export interface SheetFacts {
@@ -79,7 +80,7 @@ function yearOf(entry: Entry): number | null {
 
 function switchesOf(entry: Entry): readonly string[] {
   const technologies = entry.parts
-    .filter((part) => SWITCH_ROLES.includes(part.role) && part.fitting !== 'absent')
+    .filter((part) => SWITCH_ROLES.includes(part.role) && isFitted(part))
     .map((part) => part.technology)
     .filter((technology) => technology !== null);
   return [...new Set(technologies)].sort();
@@ -87,8 +88,7 @@ function switchesOf(entry: Entry): readonly string[] {
 
 /** Controllers of converters; the one that speaks the port's protocol says nothing about the power path. */
 function controllersOf(entry: Entry): readonly string[] {
-  const numbers = entry.parts
-    .filter((part) => part.role === 'controller')
+  const numbers = fittedParts(entry, 'controller')
     .map((part) => part.number)
     .filter((number) => number !== null);
   return [...new Set(numbers)];

@@ -5,6 +5,7 @@ import type { CorpusSheet } from './corpus-sheet.ts';
 import { newestFirst } from './newest-first.ts';
 import { powerClasses } from './power-class.ts';
 import { spreadOf, type Spread } from './spread.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** One block of a family's chain. */
 export interface FamilyBlock {
@@ -98,7 +99,7 @@ function nameOf(id: string, chain: readonly FamilyBlock[]): string {
   const making = blocksOfId(id, chain);
   const words = making.map((block) => stageOf(block.kind)?.short ?? block.name);
   const name = words.length === 0 ? id.replaceAll('-', ' ') : words.join(', ');
-  return name.slice(0, 1).toUpperCase() + name.slice(1);
+  return sentenceCase(name);
 }
 
 /** The blocks of the chain whose kinds, joined by hyphens in the order power flows, are the family's id; none where they do not add up to it. */

@@ -3,6 +3,7 @@ import type { Dimension } from '../units/dimension.ts';
 import { formatInterval } from '../units/format.ts';
 import { compareText } from './compare-text.ts';
 import type { TraitValue } from './sheet-traits.ts';
+import { isFitted } from '../derived/fitted-parts.ts';
 
 /** Roles whose value a designer chose for this board, with the dimension that was chosen. */
 const TELLING_ROLES: ReadonlyMap<string, Dimension> = new Map([
@@ -47,7 +48,7 @@ function stageValues(stage: Entry['stages'][number]): readonly TraitValue[] {
 
 function partValue(part: Part): readonly TraitValue[] {
   const dimension = TELLING_ROLES.get(part.role);
-  if (dimension === undefined || part.rating === null || part.fitting === 'not fitted' || part.fitting === 'absent') return [];
+  if (dimension === undefined || part.rating === null || !isFitted(part)) return [];
   const quantity = part.rating.quantities.find((candidate) => candidate.dimension === dimension);
   return quantity === undefined ? [] : [{ kind: part.role, words: plain(quantity.nominal, dimension) }];
 }

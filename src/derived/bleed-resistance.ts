@@ -5,13 +5,11 @@ import { applyFormula } from '../values/apply-formula.ts';
 import { foldFormula } from '../values/fold-formula.ts';
 import { missing } from '../values/missing.ts';
 import type { Known } from '../values/value.ts';
-import { fittedParts, pieces } from './fitted-parts.ts';
+import { fittedParts, perPiece, pieces } from './fitted-parts.ts';
 import { ratingOf } from './part-rating.ts';
 import { PFC_KINDS, stageById } from './stage-kinds.ts';
 
 type Resistance = Known<'resistance'>;
-
-const MOST_PIECES = 64;
 
 /**
  * Resistance of the known way down for the bulk capacitor: bleed resistors in its own stage or in the PFC, or whose note says
@@ -29,14 +27,12 @@ function isAcrossBulk(entry: Entry, part: Part): boolean {
 }
 
 function resistanceOfKey(part: Part): Resistance {
-  const count = pieces(part);
   const one = ratingOf(part, 'resistance');
-  if (count === 1) return one;
+  if (pieces(part) === 1) return one;
   const names = part.references.join(', ');
-  if (part.arrangement === 'single')
+  if (part.arrangement === 'single' || part.arrangement === 'separate')
     return missing(`whether ${names} stand in series or in parallel is not said`, [`arrangement of ${names}`]);
-  const all = Array.from({ length: Math.min(count, MOST_PIECES) }, () => one);
-  return foldFormula(all, part.arrangement === 'series' ? inSeries : inParallel, 'bleed resistance');
+  return foldFormula(perPiece(part, one), part.arrangement === 'series' ? inSeries : inParallel, 'bleed resistance');
 }
 
 function inSeries(first: Resistance, second: Resistance): Resistance {

@@ -8,8 +8,8 @@ import { valueOf } from '../values/from-quantity.ts';
 import { missing } from '../values/missing.ts';
 import type { Known } from '../values/value.ts';
 
-/** What a cable of known length and gauge takes at this current; missing where either is not written. */
-function cableDrop(cable: CableUsed, current: Known<'current'>): Known<'voltage'> {
+/** Resistance of a cable of known length and gauge, there and back; missing where either is not written. */
+export function cableResistance(cable: CableUsed): Known<'resistance'> {
   const { length, gauge } = cable;
   const at = cable.path.join('.');
   if (length === null || gauge === null) return missing('length and gauge of the cable are not both written', [at]);
@@ -17,13 +17,16 @@ function cableDrop(cable: CableUsed, current: Known<'current'>): Known<'voltage'
   const number = { dimension: 'ratio', low: gauge, nominal: gauge, high: gauge, significant: 4, origin } as const;
   const area = applyFormula(gaugeArea, { gauge: number });
   const metres = valueOf({ quantity: length, evidence: 'marked' }, at);
-  return applyFormula(cableVoltageDrop, { resistance: applyFormula(cableLoopResistance, { length: metres, area }), current });
+  return applyFormula(cableLoopResistance, { length: metres, area });
 }
 
 /** Drop of the cable of a measured point; null where the point names no cable or no current. */
 export function cableDropAt(point: EfficiencyPoint): Known<'voltage'> | null {
   if (point.cable === null || point.current === null) return null;
-  return cableDrop(point.cable, valueOf(point.current, point.current.path.join('.')));
+  return applyFormula(cableVoltageDrop, {
+    resistance: cableResistance(point.cable),
+    current: valueOf(point.current, point.current.path.join('.')),
+  });
 }
 
 /** Lowest voltage that may rightly be read at the cable's far end; null where the set voltage is not known. */

@@ -4,12 +4,9 @@ import { seriesCapacitance } from '../formulas/capacitor/series-capacitance.ts';
 import { applyFormula } from '../values/apply-formula.ts';
 import { foldFormula } from '../values/fold-formula.ts';
 import type { Known } from '../values/value.ts';
-import { pieces } from './fitted-parts.ts';
+import { perPiece } from './fitted-parts.ts';
 
 type Capacitance = Known<'capacitance'>;
-
-/** Most pieces that one key is followed for; a count beyond is a slip that a check reports. */
-const MOST_PIECES = 64;
 
 /**
  * Capacitance of all capacitors of one purpose together. Keys stand side by side; the pieces of one key as its arrangement
@@ -19,9 +16,7 @@ const MOST_PIECES = 64;
  */
 export function capacitorBank(parts: readonly Part[], of: (part: Part) => Capacitance, what: string): Capacitance {
   const keys = parts.map((part) => {
-    const one = of(part);
-    const all = Array.from({ length: Math.min(pieces(part), MOST_PIECES) }, () => one);
-    return foldFormula(all, part.arrangement === 'series' ? inSeries : inParallel, what);
+    return foldFormula(perPiece(part, of(part)), part.arrangement === 'series' ? inSeries : inParallel, what);
   });
   return foldFormula(keys, inParallel, what);
 }

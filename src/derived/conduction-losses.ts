@@ -15,7 +15,7 @@ import { isMissing, type Known } from '../values/value.ts';
 import { sumOfPowers } from '../formulas/energy/sum-of-powers.ts';
 import type { LossItem } from './derived.ts';
 import { assumed } from './fact-value.ts';
-import { isFitted, pieces } from './fitted-parts.ts';
+import { countBeyondBelief, isFitted, pieces } from './fitted-parts.ts';
 import { quantitiesOf, ratingOf } from './part-rating.ts';
 import { converterOf, PASSING_KINDS, stageById } from './stage-kinds.ts';
 import { partHint } from './stress/part-hint.ts';
@@ -52,24 +52,18 @@ function item(part: Part, name: string, loss: Known<'power'>): LossItem {
 
 /** Loss of all parts of a key: those of one place side by side, and each place that carries counted once. */
 function switchLoss(part: Part, { current, places, carrying }: RoleCurrent): Known<'power'> {
-  const named = countOf(part);
+  const named = pieces(part);
+  const beyond = countBeyondBelief(part);
+  if (beyond !== null) return beyond;
+  const one = ratingOf(part, 'resistance');
   const sideBySide = Math.max(1, Math.round(named / places));
   const source = { title: 'The entry itself', section: part.path.join('.'), standing: 'read' } as const;
   const count = assume('ratio', sideBySide, sideBySide, sideBySide, `${sideBySide} side by side, as counted`, source);
-  const one = ratingOf(part, 'resistance');
   const resistance = sideBySide === 1 ? one : applyFormula(parallelPartsResistance, { resistance: one, count });
   const ofPlace = applyFormula(conductionLoss, { current, factor: assumed('ratio', hotFactor(part)), resistance });
   const all = Array.from({ length: Math.min(carrying, named) }, () => ofPlace);
   return foldFormula(all, (first, second) => applyFormula(sumOfPowers, { first, second }), 'loss');
 }
-
-/** Pieces of a key; a count that is none, or absurd, stands for one, and a check reports it. */
-function countOf(part: Part): number {
-  const count = pieces(part);
-  return Number.isFinite(count) && count <= MOST_PIECES ? count : 1;
-}
-
-const MOST_PIECES = 64;
 
 /** Rated voltage from which silicon switches are of the superjunction kind, whose resistance rises most when hot. */
 const SUPERJUNCTION_FROM = 400;

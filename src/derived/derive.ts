@@ -24,6 +24,7 @@ import { stageVerdicts } from './stage-verdicts.ts';
 import { stageGivens } from './stress/stage-givens.ts';
 import { stressRows } from './stress-rows.ts';
 import { topologyWords } from './topology-words.ts';
+import { windingFigures } from './windings/winding-figures-of.ts';
 
 /**
  * Everything that follows from one entry, its logs and the derating policy of its site. Pure and total: what cannot be computed is a
@@ -35,11 +36,12 @@ export function derive(entry: Entry, logs: readonly LogSummary[] = [], site?: Si
   const size = sizeFigures(entry, power);
   const input = inputFigures(entry, power);
   const bulk = bulkFigures(entry, input);
-  const figures = { power, input, bulk };
+  const figures = { power, input, bulk, shares };
   const givens = stageGivens(entry, figures);
   const policy = policyOf(entry.derating, site);
   const stress = stressRows(entry, input, givens, policy);
-  const operating = operatingFigures(entry, bulk, givens);
+  const windings = windingFigures(entry, givens);
+  const operating = operatingFigures(entry, bulk, givens, windings);
   const path = powerPath(entry, shares, power);
   return {
     ratedPower: power,
@@ -56,6 +58,7 @@ export function derive(entry: Entry, logs: readonly LogSummary[] = [], site?: Si
     stress,
     derating: { id: policy.id, title: policy.title, meaning: policy.meaning, isOwn: policy.isOwn === true },
     operating,
+    windings,
     gainCurves: gainCurves(entry, givens),
     logs,
     efficiency: efficiencyFiguresOf(entry, power),

@@ -8,6 +8,7 @@ import type { MainsFigures } from './mains/mains-figures.ts';
 import type { HeatFigures } from './heat/heat-figures.ts';
 import type { SustainedRun } from './heat/sustained-run.ts';
 import type { PowerBankFigures } from './power-bank/power-bank-figures.ts';
+import type { WindingFigures } from './windings/winding-figures.ts';
 import type { PowerPath } from './power-path/power-path.ts';
 
 /** Volume and what follows from it; the basis says what is inside the volume. */
@@ -144,6 +145,8 @@ export interface Derived {
   /** The policy whose limits the stresses are held against. */
   readonly derating: DeratingInUse;
   readonly operating: readonly OperatingFigure[];
+  /** Every way in which the turns ratio of a stage is given, and what it asks of the stage; stages that give none are left out. */
+  readonly windings: readonly WindingFigures[];
   readonly gainCurves: readonly StageGainCurve[];
   /** What the logs beside the entry say, in its order; a log that could not be read is not among them. */
   readonly logs: readonly LogSummary[];

@@ -3,7 +3,8 @@ import { electricPower } from '../formulas/energy/electric-power.ts';
 import type { OutputPoint } from '../stages/models/stage-model.ts';
 import type { Offer } from '../usb-pd/offer.ts';
 import { applyFormula } from '../values/apply-formula.ts';
-import { offerValue } from './offered.ts';
+import type { Value } from '../values/value.ts';
+import { largest, offerValue } from './offered.ts';
 
 type Pair = readonly [volts: number, amps: number];
 
@@ -54,6 +55,28 @@ function pairsOf(offer: Offer): readonly Pair[] {
             [20, offer.ampsTo20V],
           ];
   }
+}
+
+/** Most current that a port offers at a voltage, fixed or within a range; null where it does not offer that voltage. */
+export function offeredCurrentAt(port: Port, volts: number): Value<'current'> | null {
+  const limit = port.power?.quantity.nominal ?? Number.POSITIVE_INFINITY;
+  const offered = port.offers.flatMap((offer) => {
+    const amps = ampsAt(offer, volts);
+    const drawn = amps === null || offer.kind === 'fixed' || offer.kind === 'plain' ? amps : Math.min(amps, limit / volts);
+    return drawn === null || !(drawn > 0) ? [] : [offerValue('current', drawn, offer, port)];
+  });
+  return largest(offered);
+}
+
+function ampsAt(offer: Offer, volts: number): number | null {
+  if (offer.kind === 'fixed' || offer.kind === 'plain') return offer.volts === volts ? offer.amps : null;
+  if (offer.kind === 'SPR AVS') {
+    if (volts >= 9 && volts <= 15) return offer.ampsTo15V;
+    return volts > 15 && volts <= 20 ? offer.ampsTo20V : null;
+  }
+  if (volts < offer.minVolts || volts > offer.maxVolts) return null;
+  if (offer.kind === 'battery') return offer.watts / volts;
+  return offer.kind === 'EPR AVS' ? Math.min(EPR_AMPS, offer.watts / volts) : offer.amps;
 }
 
 /** Most current of an extended-range cable, in amperes (USB PD, common practice of 5 A cables). */

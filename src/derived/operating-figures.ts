@@ -3,23 +3,37 @@ import { holdUpTime } from '../formulas/bulk/hold-up-time.ts';
 import { bulkCapacitancePerWatt } from '../formulas/bulk/bulk-capacitance-per-watt.ts';
 import { inputPower } from '../formulas/mains/input-power.ts';
 import { busRipple } from '../formulas/pfc/bus-ripple.ts';
-import { senseLimitCurrent } from '../formulas/sense/sense-limit-current.ts';
-import { CUSTOMARY } from '../standards/customary-values.ts';
 import { stageOf } from '../stages/index.ts';
 import { wanted } from '../stages/models/wanted.ts';
 import { applyFormula } from '../values/apply-formula.ts';
 import { briefTrace } from '../values/brief-trace.ts';
 import type { BulkFigures, OperatingFigure, StageGainCurve } from './derived.ts';
-import { assumed } from './fact-value.ts';
+import { senseLimits } from './sense-limits.ts';
 import { PFC_KINDS } from './stage-kinds.ts';
-import { resistanceOf } from './stress/stage-given.ts';
 import type { StageGivens } from './stress/stage-givens.ts';
+import type { RatioOrigin, WindingFigures } from './windings/winding-figures.ts';
 
 /** What each stage works at, from what a reviewer has: turns ratio, reflected voltage, resonance, ripple, hold-up, current limit. */
-export function operatingFigures(entry: Entry, bulk: BulkFigures, givens: StageGivens): readonly OperatingFigure[] {
+export function operatingFigures(
+  entry: Entry,
+  bulk: BulkFigures,
+  givens: StageGivens,
+  windings: readonly WindingFigures[],
+): readonly OperatingFigure[] {
   return entry.stages.flatMap((stage) => {
     const own = stageOf(stage.kind)?.model?.operating?.(givens(stage)) ?? [];
-    return [...own, ...ofBus(stage, bulk, givens), ...ofSense(entry, stage, givens)].map((one) => ({ stage: stage.id, ...one }));
+    const [first, ...rest] = own;
+    const ratios = otherRatios(windings.find((one) => one.stage === stage.id));
+    return [
+      ...(first === undefined ? [] : [first]),
+      ...ratios,
+      ...rest,
+      ...ofBus(stage, bulk, givens),
+      ...senseLimits(entry, stage, givens),
+    ].map((one) => ({
+      stage: stage.id,
+      ...one,
+    }));
   });
 }
 
@@ -32,6 +46,23 @@ export function gainCurves(entry: Entry, givens: StageGivens): readonly StageGai
 }
 
 type Figures = readonly Omit<OperatingFigure, 'stage'>[];
+
+/** The ratio as it is given otherwise too, with what stands above it: a reader sees both, and which one counts. */
+function otherRatios(windings: WindingFigures | undefined): Figures {
+  const [used, ...others] = windings?.stated ?? [];
+  if (used === undefined) return [];
+  // The same turns once more, on the transformer, tell nothing new.
+  const telling = others.filter(({ from, written }) => from !== 'transformer' || written !== used.written);
+  return telling.map(({ from, value }) => ({ name: `turns ratio by ${GIVEN_BY[from]} (computed with ${GIVEN_BY[used.from]})`, value }));
+}
+
+const GIVEN_BY: Readonly<Record<RatioOrigin, string>> = {
+  turns: 'the turns',
+  transformer: 'the turns on the transformer',
+  ratio: 'the stated ratio',
+  'winding voltages': 'the winding voltages',
+  'reflected voltage': 'the reflected voltage',
+};
 
 /** The bulk capacitor at work: ripple at twice the line behind a PFC, the valley at the lowest line without, and what it holds up. */
 function ofBus(stage: Stage, bulk: BulkFigures, givens: StageGivens): Figures {
@@ -57,13 +88,4 @@ function ofBus(stage: Stage, bulk: BulkFigures, givens: StageGivens): Figures {
       ? []
       : [{ name: 'lowest bulk voltage at the lowest line', value: given.input.lowest }];
   return [...valley, { name: 'hold-up time', value: holdUp }, { name: 'bulk capacitance per watt', value: perWatt }];
-}
-
-/** Peak at which the current-sense resistor of a mains converter trips. */
-function ofSense(entry: Entry, stage: Stage, givens: StageGivens): Figures {
-  const side = stageOf(stage.kind)?.side;
-  const resistance = side === 'primary' || side === 'barrier' ? resistanceOf(entry, stage, 'current-sense-resistor') : null;
-  if (resistance === null) return [];
-  const threshold = givens(stage).parameter('sense threshold', 'voltage', 'high') ?? assumed('voltage', CUSTOMARY.senseThreshold);
-  return [{ name: 'current limit of the sense resistor', value: applyFormula(senseLimitCurrent, { threshold, resistance }) }];
 }

@@ -4,12 +4,6 @@ import { stageOf } from '../stages/index.ts';
 /** Kinds of stage that shape the input current and hold a regulated bus. */
 export const PFC_KINDS: readonly string[] = ['boost-pfc', 'totem-pole-pfc'];
 
-/** Kinds whose primary switch sees the bus and the reflected output while it is off. */
-export const FLYBACK_KINDS: readonly string[] = ['flyback', 'active-clamp-flyback'];
-
-/** Kinds whose switches are clamped to the bus. */
-export const BUS_CLAMPED_KINDS: readonly string[] = ['llc-half-bridge', 'asymmetrical-half-bridge-flyback'];
-
 /** Kinds that pass voltage on without converting it. */
 export const PASSING_KINDS: readonly string[] = ['secondary-rectifier', 'port-control'];
 

@@ -15,12 +15,21 @@ import { INPUT_AT } from './supply-lines.ts';
 export function yCapacitorCurrentOf(entry: Entry, input: InputFigures): Known<'current'> {
   const { nameplate } = entry;
   if (nameplate.input?.kind !== 'AC') return missing('no mains input printed');
+  return applyFormula(yCapacitorCurrent, { frequency: yFrequencyOf(entry), capacitance: yCapacitanceOf(entry), voltage: input.highLine });
+}
+
+/** Capacitance of all Y capacitors together; missing where none is among the parts. */
+export function yCapacitanceOf(entry: Entry): Known<'capacitance'> {
   const parts = fittedParts(entry, 'y-capacitor');
   if (parts.length === 0) return missing('no Y capacitor among the parts', ['Y capacitor']);
+  return capacitorBank(parts, (part) => ratingOf(part, 'capacitance'), 'Y capacitance');
+}
+
+/** The highest printed line frequency, at which the most current passes. */
+export function yFrequencyOf({ nameplate }: Entry): Known<'frequency'> {
+  if (nameplate.input?.kind !== 'AC') return missing('no mains input printed');
   const frequencies = nameplate.input.frequencies.map((quantity) =>
     edgeValue({ quantity, evidence: nameplate.evidence }, 'high', INPUT_AT),
   );
-  const frequency = largest(frequencies) ?? missing('no frequency printed', ['line frequency']);
-  const capacitance = capacitorBank(parts, (part) => ratingOf(part, 'capacitance'), 'Y capacitance');
-  return applyFormula(yCapacitorCurrent, { frequency, capacitance, voltage: input.highLine });
+  return largest(frequencies) ?? missing('no frequency printed', ['line frequency']);
 }

@@ -1,12 +1,7 @@
 import type { Finding } from '../diagnostics/finding.ts';
-import type { Answer, Entry } from './entry.ts';
+import type { Answer } from './entry.ts';
 
-/** The author's answer to a finding: same rule, and same subject where the answer names one. */
-export function answerFor(entry: Pick<Entry, 'answers'>, finding: Finding): Answer | null {
-  return answerAmong(entry.answers, finding);
-}
-
-/** The answer among several that fits a finding; one that names the subject wins over one that names the rule alone. */
+/** The author's answer to a finding among several: same rule, and same subject where it names one; an answer that names the subject wins over one that names the rule alone. */
 export function answerAmong(answers: readonly Answer[], finding: Finding): Answer | null {
   const ofRule = answers.filter((answer) => answer.to === finding.rule);
   const named = ofRule.find((answer) => answer.at !== null && namesSubject(answer.at, finding.subject));

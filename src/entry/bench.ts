@@ -1,4 +1,5 @@
 import type { Dimension } from '../units/dimension.ts';
+import type { BenchSubject } from './bench-subjects.ts';
 
 /** Accuracy of an instrument for one quantity: "0.05 % rdg + 3 counts, 1 mV". Numbers are SI, shares are fractions. */
 export interface Accuracy {
@@ -27,10 +28,21 @@ export interface Instrument {
   readonly note: string | null;
 }
 
+/** One way in which something is measured on the bench. */
+export interface BenchMethod {
+  /** Its anchor on the bench page: "method-ripple-and-noise". */
+  readonly id: string;
+  /** Name by which entries call it. */
+  readonly name: string;
+  readonly how: string;
+  /** What is always done this way here, so that entries need not say so. */
+  readonly of: readonly BenchSubject[];
+}
+
 /** What stands on the bench, and how things are done there. */
 export interface Bench {
   readonly instruments: readonly Instrument[];
-  readonly methods: readonly { readonly name: string; readonly how: string }[];
+  readonly methods: readonly BenchMethod[];
 }
 
 /** A site without a bench file. */

@@ -11,6 +11,15 @@ export interface Fact<D extends Dimension = Dimension> {
   readonly path: DataPath;
   /** Instrument of the bench that it was read on; given where the bench file knows it. */
   readonly readOn?: ReadOn;
+  /** Id of the method of the bench by which it was measured. */
+  readonly method?: string;
+}
+
+/** A row of the bench page that a measurement of an entry was made with: an instrument, or a method. */
+export interface BenchLink {
+  readonly id: string;
+  /** As the entry calls it. */
+  readonly name: string;
 }
 
 /** Evidence that an entry can give; a computed value never stands in one. */

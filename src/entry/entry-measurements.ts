@@ -1,6 +1,6 @@
 import type { DataPath } from '../diagnostics/finding.ts';
 import type { Quantity } from '../units/quantity.ts';
-import type { Fact } from './entry-facts.ts';
+import type { Fact, BenchLink } from './entry-facts.ts';
 
 /** A cable as the author describes it: "1 m AWG 20, marked 5 A". What the words leave open is null. */
 export interface CableUsed {
@@ -11,13 +11,27 @@ export interface CableUsed {
   readonly path: DataPath;
 }
 
+/** What one port carried in a point that loads several at once. */
+export interface PortLoad {
+  readonly port: string;
+  /** Voltage that was set. */
+  readonly output: Fact<'voltage'> | null;
+  readonly measuredOutput: Fact<'voltage'> | null;
+  readonly current: Fact<'current'> | null;
+  /** Output power of the port, where it is given in place of volts and amperes. */
+  readonly power: Fact<'power'> | null;
+}
+
 /** One measured point of efficiency, as people have it. */
 export interface EfficiencyPoint {
   /** A single load point, or the stated average or highest figure of a run. */
   readonly statistic: 'point' | 'average' | 'peak';
   /** Stage it belongs to; null for the whole device. */
   readonly of: string | null;
+  /** The port, or several that were loaded at once: "C1 + C2". */
   readonly port: string | null;
+  /** Each of several ports that were loaded at once, in the order written; empty where one was. */
+  readonly loads: readonly PortLoad[];
   readonly line: Fact<'voltage'> | null;
   /** Voltage that was set. */
   readonly output: Fact<'voltage'> | null;
@@ -31,6 +45,10 @@ export interface EfficiencyPoint {
   /** Cable between port and load, where one was used. */
   readonly cable: CableUsed | null;
   readonly method: string | null;
+  /** Methods of the bench page; given where the bench file knows them. */
+  readonly byMethod?: readonly BenchLink[];
+  /** Instruments of the bench page among those that are named. */
+  readonly byInstrument?: readonly BenchLink[];
   readonly instrument: string | null;
   readonly ambient: Fact<'temperature'> | null;
   readonly after: Fact<'time'> | null;
@@ -43,6 +61,7 @@ export type MeasuredSubject =
   | 'ripple'
   | 'thermal'
   | 'touch current'
+  | 'touch voltage'
   | 'inrush'
   | 'hold-up'
   | 'pin voltage'
@@ -63,6 +82,10 @@ export interface MeasuredPoint {
   /** Conditions as written, by the word of the format: line, port, output, load, ambient, after, emissivity, bandwidth, at. */
   readonly conditions: Readonly<Record<string, string>>;
   readonly method: string | null;
+  /** Methods of the bench page; given where the bench file knows them. */
+  readonly byMethod?: readonly BenchLink[];
+  /** Instruments of the bench page among those that are named. */
+  readonly byInstrument?: readonly BenchLink[];
   readonly note: string | null;
   readonly instrument: string | null;
   readonly path: DataPath;
@@ -80,6 +103,13 @@ export interface LogFile {
   readonly ambient: string | null;
   /** What was done, by the time from the first row as written. */
   readonly events: Readonly<Record<string, string>>;
+  /** Instruments that wrote it, in the author's words; by the word of the column where they differ. */
+  readonly instrument: string | Readonly<Record<string, string>> | null;
+  readonly method: string | null;
+  /** Methods of the bench page; given where the bench file knows them. */
+  readonly byMethod?: readonly BenchLink[];
+  /** Instruments of the bench page among those that are named. */
+  readonly byInstrument?: readonly BenchLink[];
   readonly note: string | null;
   readonly path: DataPath;
 }

@@ -13,12 +13,35 @@ export interface Stage {
   readonly parameters: Readonly<Record<string, Fact>>;
   /** Turns of the windings, primary first, where given. */
   readonly turns: readonly number[];
+  /** How the turns are known. */
+  readonly turnsEvidence: EntryEvidence;
+  /** The ratio as somebody stated or measured it, beside or instead of the turns; null where not given. */
+  readonly turnsRatio: TurnsRatio | null;
+  /** How the core of a forward converter is reset; null where not given. */
+  readonly reset: CoreReset | null;
   /** Cells of a battery pack: 4S2P is 4 in series, 2 in parallel. */
   readonly cells: { readonly series: number; readonly parallel: number } | null;
   /** Ports or stages it feeds; empty means the next stage. */
   readonly feeds: readonly string[];
   readonly alsoStated: readonly string[];
   readonly note: string | null;
+  readonly path: DataPath;
+}
+
+/** Primary over secondary: as a number, or by the voltages of two windings under test. */
+export type TurnsRatio =
+  | { readonly by: 'ratio'; readonly ratio: Fact<'ratio'> }
+  | { readonly by: 'winding voltages'; readonly primary: Fact<'voltage'>; readonly secondary: Fact<'voltage'> };
+
+/** What takes the core of a forward converter back to where it began, in each cycle. */
+export interface CoreReset {
+  readonly by: 'winding' | 'RCD' | 'active clamp' | 'two switches' | 'resonance';
+  /** Turns of the reset winding; null where not counted. */
+  readonly turns: number | null;
+  /** Primary turns to reset turns, where they are stated as a ratio: "1:1". */
+  readonly ratio: readonly [primary: number, reset: number] | null;
+  readonly written: string;
+  readonly evidence: EntryEvidence;
   readonly path: DataPath;
 }
 
@@ -41,7 +64,8 @@ export interface Part {
   readonly evidence: EntryEvidence;
   /** Pieces per reference: the count of the rating, or the count field. */
   readonly count: number;
-  readonly arrangement: 'single' | 'parallel' | 'series';
+  /** How several pieces are connected; `separate` where each stands for itself, one for each phase or port. */
+  readonly arrangement: 'single' | 'parallel' | 'series' | 'separate';
   readonly fitting: Fitting;
   /** What the part itself measured, beside what is marked on it. */
   readonly measured: Rating | null;

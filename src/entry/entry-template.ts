@@ -47,7 +47,7 @@ stages:                             # in the order power flows, under names of y
   input: input filter
   bridge: rectifier
   pfc: { is: boost PFC, mode: ‹critical conduction›, bus: ‹392 V measured› }
-  main: { is: LLC half bridge, turns: ‹35:4:4›, output: ‹22.5 V measured› }
+  main: { is: LLC half bridge, turns: ‹35:4:4›, output: ‹22.5 V measured› }     # turns not counted: turns ratio: "8.75 : 1"
   out C1: { is: buck, feeds: [C1] }
   out C2: { same as: out C1, feeds: [C2] }
 

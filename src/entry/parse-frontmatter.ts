@@ -9,7 +9,7 @@ import { syntaxFindings } from './syntax-findings.ts';
 const LONGEST_FILE = 256 * 1024;
 
 /** Deepest nesting that the parser follows before it gives up; entries are refused long before. */
-const PARSER_DEPTH = 100;
+export const PARSER_DEPTH = 100;
 
 /** A file taken apart. `data` is undefined where the data could not be read; then `findings` says why. */
 export interface ParsedFile {

@@ -2,49 +2,38 @@ import type { DataPath } from '../diagnostics/finding.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { readQuantity } from '../units/read-quantity.ts';
 import type { EfficiencyPoint, EntryEvidence, Fact } from './entry.ts';
+import { type EfficiencyRunSource, NO_FIELDS, type PointFields } from './efficiency-fields.ts';
 import { readCable } from './read-cable.ts';
+import { readPortList } from './read-port-list.ts';
+import { readSetOutputs } from './read-set-outputs.ts';
+import { readSharedPoints, type SharedRun, unmeasuredLoads } from './read-shared-points.ts';
 import { listed, readAnyFact, readFact, type ReadingContext, readRatingFact, written } from './reading-context.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
-import type { EntrySource } from './schema.ts';
 
-type EfficiencySource = NonNullable<NonNullable<EntrySource['measurements']>['efficiency']>;
-type Run = Exclude<EfficiencySource, readonly unknown[]>;
+type Run = EfficiencyRunSource;
 
 /** How a load is named: share of the rated current, amperes, watts, or the resistance that was connected. */
 const LOAD_DIMENSIONS = ['ratio', 'current', 'power', 'resistance'] as const;
 
-/** What a point is beyond the conditions that its run gives it. */
-type PointFields = Pick<EfficiencyPoint, 'statistic' | 'load' | 'current' | 'input' | 'efficiency' | 'measuredOutput' | 'path'>;
-
-const NO_FIELDS: Omit<PointFields, 'statistic' | 'path'> = {
-  load: null,
-  current: null,
-  input: null,
-  efficiency: null,
-  measuredOutput: null,
-};
-
-/** Reads efficiency runs into single points, each with the conditions of its run. */
+/** Reads efficiency runs into single points, each with the conditions of its run. `ports` are the names that the entry has. */
 export function readEfficiency(
   context: ReadingContext,
-  source: EfficiencySource | undefined,
-  known: { readonly portOf: PortNames },
+  source: Run | readonly Run[] | undefined,
+  ports: readonly string[],
 ): readonly EfficiencyPoint[] {
-  return listed<Run>(context, source, ['measurements', 'efficiency']).flatMap(({ item, path }) =>
-    readRun(context, item, path, known.portOf),
-  );
+  return listed<Run>(context, source, ['measurements', 'efficiency']).flatMap(({ item, path }) => readRun(context, item, path, ports));
 }
 
-/** Names of ports as written, made those of the entry where it has them. */
-export type PortNames = (text: string | undefined, path: DataPath) => string | null;
-
-function readRun(context: ReadingContext, run: Run, path: DataPath, portOf: PortNames): readonly EfficiencyPoint[] {
+function readRun(context: ReadingContext, run: Run, path: DataPath, ports: readonly string[]): readonly EfficiencyPoint[] {
   const evidence = run.evidence ?? 'measured';
+  const named = readPortList(context, run.port, [...path, 'port'], ports);
+  const outputs = readSetOutputs(context, named, written(run.output, [...path, 'output'], evidence));
+  const shared = { path, evidence, ports: named, outputs: outputs.each };
   const conditions = {
     of: run.of ?? null,
-    port: portOf(run.port, [...path, 'port']),
+    port: named.length === 0 ? null : named.join(' + '),
     line: readLine(context, run.line, [...path, 'line'], evidence),
-    output: readFact(context, written(run.output, [...path, 'output'], evidence), 'voltage'),
+    output: outputs.common,
     place: run.at ?? null,
     cable: readCable(run.cable, [...path, 'cable']),
     method: run.method ?? null,
@@ -54,9 +43,10 @@ function readRun(context: ReadingContext, run: Run, path: DataPath, portOf: Port
     note: run.note ?? null,
   };
   const points = [
-    ...keyedPoints(context, run, path, evidence),
-    ...singlePoint(context, run, path, evidence),
-    ...statistics(context, run, path, evidence),
+    ...(named.length > 1
+      ? readSharedPoints(context, run, shared)
+      : [...keyedPoints(context, run, path, evidence), ...singlePoint(context, run, path, evidence)]),
+    ...statistics(context, run, shared),
   ];
   if (points.length === 0) {
     const message = 'A run of efficiency gives no efficiency.';
@@ -155,11 +145,13 @@ function singlePoint(context: ReadingContext, run: Run, path: DataPath, evidence
   ];
 }
 
-function statistics(context: ReadingContext, run: Run, path: DataPath, evidence: EntryEvidence): readonly PointFields[] {
+function statistics(context: ReadingContext, run: Run, shared: SharedRun): readonly PointFields[] {
+  const { path, evidence, ports } = shared;
+  const loads = ports.length > 1 ? unmeasuredLoads(shared) : [];
   return (['average', 'peak'] as const).flatMap((statistic): readonly PointFields[] => {
     const text = run[statistic];
     if (text === undefined) return [];
     const at = [...path, statistic];
-    return [{ ...NO_FIELDS, statistic, efficiency: readFact(context, { text, path: at, evidence }, 'ratio'), path: at }];
+    return [{ ...NO_FIELDS, statistic, loads, efficiency: readFact(context, { text, path: at, evidence }, 'ratio'), path: at }];
   });
 }

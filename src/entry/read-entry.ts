@@ -2,25 +2,25 @@ import type { DataPath, Finding } from '../diagnostics/finding.ts';
 import { readDate } from './calendar-date.ts';
 import type { Entry, Part } from './entry.ts';
 import { knownStages } from './part-role.ts';
-import { findPort, portAdvice } from './port-names.ts';
 import { readBody } from './read-body.ts';
 import { readClaims } from './read-claims.ts';
 import { readDevice, readSample } from './read-device.ts';
-import { readEfficiency, type PortNames } from './read-efficiency.ts';
+import { readEfficiency } from './read-efficiency.ts';
 import { readInsulation } from './read-insulation.ts';
 import { readLogs } from './read-logs.ts';
 import { readMeasurements } from './read-measurements.ts';
 import { readNameplate } from './read-nameplate.ts';
 import { readParts } from './read-parts.ts';
 import { readPhotos } from './read-photos.ts';
+import { readPortList, type PortNames } from './read-port-list.ts';
 import { readPorts } from './read-ports.ts';
 import { readAnswers, readCorrections, readFormerAddresses, readRecall, readSources } from './read-record.ts';
 import { readCellsOpened, readDischarged, readPoweredOpen } from './read-safety.ts';
 import { readShape } from './read-shape.ts';
 import { readSharing } from './read-sharing.ts';
 import { readStages } from './read-stages.ts';
-import { namesOf, type ReadingContext } from './reading-context.ts';
-import { atKey, atValue, readingFinding } from './reading-rules.ts';
+import type { ReadingContext } from './reading-context.ts';
+import { atKey, readingFinding } from './reading-rules.ts';
 import type { EntrySource } from './schema.ts';
 
 /** One entry as it comes from its file: address, place, and the data that YAML gave. */
@@ -69,7 +69,7 @@ function readSections(context: ReadingContext, input: EntryInput, source: EntryS
     stages,
     parts,
     insulation: readInsulation(context, source.insulation),
-    efficiency: readEfficiency(context, source.measurements?.efficiency, { portOf: portNaming(context, portNames) }),
+    efficiency: readEfficiency(context, source.measurements?.efficiency, portNames),
     measurements: readMeasurements(context, source.measurements),
     instruments: source.measurements?.instruments ?? {},
     claims: readClaims(context, source.claims),
@@ -122,16 +122,7 @@ function readRecord(context: ReadingContext, source: EntrySource): Record {
 /** Names of measured ports, made those of the entry; a name that it does not have is reported and kept as written. */
 function portNaming(context: ReadingContext, ports: readonly string[]): PortNames {
   return (text: string | undefined, path: DataPath): string | null => {
-    const names = namesOf(context, text, path).map(({ name, span }) => {
-      const port = findPort(ports, name);
-      if (port === null) {
-        const advice = portAdvice(ports, name);
-        context.findings.push(
-          readingFinding('unknown-port', atValue(path, span), `There is no port "${name}".`, { advice, subject: name }),
-        );
-      }
-      return port ?? name;
-    });
+    const names = readPortList(context, text, path, ports);
     return names.length === 0 ? null : names.join(', ');
   };
 }

@@ -1,5 +1,5 @@
 import type { LogFile } from './entry.ts';
-import type { PortNames } from './read-efficiency.ts';
+import type { PortNames } from './read-port-list.ts';
 import type { EntrySource } from './schema.ts';
 
 /** Reads the logs that stand beside the entry; their rows are read by whoever has the files. Ports stay as written unless a naming is given. */
@@ -15,6 +15,8 @@ export function readLogs(source: EntrySource['logs'], portOf: PortNames = (text)
       line: fields.line ?? null,
       ambient: fields.ambient ?? null,
       events: fields.events ?? {},
+      instrument: fields.instrument ?? null,
+      method: fields.method ?? null,
       note: fields.note ?? null,
       path: ['logs', id],
     };

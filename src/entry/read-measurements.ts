@@ -14,6 +14,7 @@ const SUBJECTS: Readonly<Record<MeasuredSubject, { readonly dimensions: readonly
   ripple: { dimensions: ['voltage'], key: 'output' },
   thermal: { dimensions: ['temperature'], key: 'place' },
   'touch current': { dimensions: ['current'], key: 'line' },
+  'touch voltage': { dimensions: ['voltage'], key: 'line' },
   inrush: { dimensions: ['current'], key: 'line' },
   'hold-up': { dimensions: ['time'], key: 'line' },
   'pin voltage': { dimensions: ['voltage'], key: 'after' },

@@ -1,5 +1,6 @@
 import type { DataPath, Finding } from '../diagnostics/finding.ts';
 import type { Share } from './entry.ts';
+import { piecesBetween } from './pieces-between.ts';
 import { readPlain, type ReadingContext } from './reading-context.ts';
 import { atValue, readingFinding } from './reading-rules.ts';
 import { splitEvidence } from './split-evidence.ts';
@@ -49,7 +50,9 @@ function readPowers(
   place: { readonly path: DataPath; readonly shift: number },
 ): readonly ReadPower[] | null {
   const powers =
-    text.trim() === '' ? [] : piecesOf(text).map(({ piece, start }) => readPower(context, piece, place.path, place.shift + start));
+    text.trim() === ''
+      ? []
+      : piecesBetween(text, /\+/u).map(({ piece, start }) => readPower(context, piece, place.path, place.shift + start));
   const read = powers.filter((power) => power !== null);
   if (read.length === powers.length && read.length > 0) return read;
   if (powers.length === 0)
@@ -57,17 +60,6 @@ function readPowers(
       readingFinding('unreadable-value', atValue(place.path), 'No power stands here.', { advice: 'Write one power a port: 65 W + 30 W.' }),
     );
   return null;
-}
-
-/** What stands between plus signs, blanks included, each with its place in the text. */
-function piecesOf(text: string): readonly { readonly piece: string; readonly start: number }[] {
-  let start = 0;
-  return text.split('+').map((whole) => {
-    const lead = whole.trim() === '' ? 0 : whole.length - whole.trimStart().length;
-    const found = { piece: whole.trim(), start: start + lead };
-    start += whole.length + 1;
-    return found;
-  });
 }
 
 function readPower(context: ReadingContext, piece: string, path: DataPath, start: number): ReadPower | null {

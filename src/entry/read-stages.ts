@@ -7,6 +7,8 @@ import { namesOf, readFact, type ReadingContext, textsOf } from './reading-conte
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
 import { type Named, resolveRepetition, type Resolved } from './repetition.ts';
 import type { EntrySource } from './schema.ts';
+import { readReset } from './read-reset.ts';
+import { readTurns, readTurnsRatio, type WindingText } from './read-windings.ts';
 import { splitEvidence } from './split-evidence.ts';
 
 type StageFields = Exclude<NonNullable<EntrySource['stages']>[string], string>;
@@ -72,12 +74,36 @@ function readStage(
     kind: kind.kind,
     mode: fields.mode ?? null,
     parameters: readParameters(context, resolved, kind),
-    turns: readTurns(context, resolved),
+    ...readWindings(context, resolved, kind),
     cells: readCells(context, resolved),
     feeds: readFeeds(context, resolved, targets),
     alsoStated: textsOf(fields['also stated']),
     note: fields.note ?? null,
     path: group.path,
+  };
+}
+
+/** What is said of a transformer, where the block has one; a buck has neither turns nor a ratio of them. */
+function readWindings(
+  context: ReadingContext,
+  resolved: Resolved<StageFields>,
+  kind: StageDeclaration,
+): Pick<Stage, 'turns' | 'turnsEvidence' | 'turnsRatio' | 'reset'> {
+  const evidence = resolved.fields.evidence ?? 'measured';
+  const field = (key: 'turns' | 'turns ratio' | 'reset', fits: boolean): WindingText => {
+    const text = resolved.fields[key];
+    const path = resolved.placeOf(key);
+    if (text !== undefined && !fits) {
+      const advice = key === 'reset' ? 'It belongs to a forward converter.' : 'It belongs to the block with the transformer.';
+      context.findings.push(readingFinding('parameter-out-of-place', atKey(path), `"${key}" is no parameter of ${kind.name}.`, { advice }));
+    }
+    return { text: fits ? text : undefined, path, evidence };
+  };
+  const isWound = kind.roles.includes('transformer');
+  return {
+    ...readTurns(context, field('turns', isWound)),
+    turnsRatio: readTurnsRatio(context, field('turns ratio', isWound)),
+    reset: readReset(context, field('reset', kind.kind === 'forward')),
   };
 }
 
@@ -100,22 +126,6 @@ function readParameters(context: ReadingContext, resolved: Resolved<StageFields>
     if (fact !== null) facts[key] = fact;
   }
   return facts;
-}
-
-/** "35:4:4", "6:1", "22 : 4 : 5 : 13". */
-function readTurns(context: ReadingContext, resolved: Resolved<StageFields>): readonly number[] {
-  const written = resolved.fields.turns;
-  if (written === undefined) return [];
-  const { text } = splitEvidence(written);
-  const turns = text.split(':').map((piece) => piece.trim());
-  if (turns.length > 1 && turns.every((piece) => /^\d{1,4}(?:\.\d+)?$/u.test(piece) && Number(piece) > 0)) return turns.map(Number);
-  const message = `"${text}" is no set of turns.`;
-  context.findings.push(
-    readingFinding('unreadable-value', atValue(resolved.placeOf('turns')), message, {
-      advice: 'Write the windings with colons, primary first: 35:4:4; a plain ratio is 6:1.',
-    }),
-  );
-  return [];
 }
 
 /** "4S2P", "4S", "4s 2p". */

@@ -195,6 +195,14 @@ export const READING_RULES = [
     source: FORMAT,
   },
   {
+    id: 'loads-mismatch',
+    title: 'Ports and what was measured at them do not match',
+    severity: 'error',
+    why: 'It cannot be told which port carried what, so nothing could be computed of the point.',
+    advice: 'One amount a port, in the order of the ports: 20.01 V 2.5 A + 8.97 V 1.1 A, 65.2 W.',
+    source: FORMAT,
+  },
+  {
     id: 'repetition-circle',
     title: 'A repetition that leads back to itself',
     severity: 'error',

@@ -1,6 +1,7 @@
 import { EVENT_ID, getScalarValue, parseEvents, SCALAR_STYLE, type Event, type ScalarEvent } from 'js-yaml';
 import type { DataPath, Whereabouts } from '../diagnostics/finding.ts';
 import { scalarOffsets } from './scalar-offsets.ts';
+import { PARSER_DEPTH } from './parse-frontmatter.ts';
 
 interface Extent {
   readonly start: number;
@@ -15,8 +16,6 @@ type Spot =
       readonly isPlain: boolean;
     }
   | { readonly kind: 'list'; readonly items: readonly Spot[] };
-
-const PARSER_DEPTH = 100;
 
 /**
  * Finds the extents of keys and of one-line values from the events of the fast parser, some thirty times sooner than a syntax

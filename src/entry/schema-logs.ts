@@ -18,6 +18,16 @@ const LOG_SCHEMA = z
       .record(z.string().min(1), z.string().min(1))
       .optional()
       .describe('What was done during the log, by the time from its first row. Example: { 20 s: phone plugged into C2 }'),
+    instrument: z
+      .union([
+        words('Name of an instrument, or several.', 'usb-tester', 'bench-load, thermocouple'),
+        z.record(z.string().min(1), z.string().min(1)),
+      ])
+      .optional()
+      .describe(
+        'What it was logged with, as the bench file or the entry calls it; by the word of the column where input and output had one each. Example: { voltage: bench-load, current: bench-load, input power: power-meter }',
+      ),
+    method: words('How it was done, as the bench file calls it or in words.', 'Full load').optional(),
     note: note(),
   })
   .describe('One log.');

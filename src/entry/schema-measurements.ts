@@ -17,16 +17,22 @@ const CONDITIONS = {
 const EFFICIENCY_RUN_SCHEMA = z
   .strictObject({
     ...CONDITIONS,
+    port: words('Port, or several that were loaded at once, in the order of what was measured.', 'C1', 'C1 + C2 + A1').optional(),
+    output: reading(
+      'Output voltage that was set; with several ports one for all of them, or one each.',
+      '20 V',
+      '20 V + 20 V + 9 V',
+    ).optional(),
     cable: words('Cable between port and load: length and gauge give its drop.', '1 m AWG 20', '2 m, marked 5 A').optional(),
     of: words('Stage it belongs to, where it is not the whole device.', 'pfc').optional(),
     points: z
       .record(z.string().min(1), z.string().min(1))
       .optional()
       .describe(
-        'Load to result: load in %, A, W or Ω; result as efficiency, input power, or both with the measured output voltage. Example: { 25 %: 79.5 %, 3 A: 4.998 V 17.7 W, 10 Ω: "> 94 %" }',
+        'Load to result: load in %, A, W or Ω; result as efficiency, input power, or both with the measured output voltage. Example: { 25 %: 79.5 %, 3 A: 4.998 V 17.7 W, 10 Ω: "> 94 %" }. Several ports: load in % or W of all together, or A each; volts and amperes (or watts) of each port with plus signs between, then the input power of all. Example: { 50 %: "20.03 V 0.9 A + 8.99 V 0.5 A, 25.4 W" }. Per cent of several ports means that each carries this share of what it is rated for, made smaller alike where all of them together would be above the total.',
       ),
     load: reading('Load of a single point.', '100 %', '3 A', '10 Ω').optional(),
-    current: reading('Measured output current of a single point.').optional(),
+    current: reading('Measured output current of a single point; with several ports one each.', '3 A', '2.5 A + 1.1 A').optional(),
     input: reading('Input power of a single point.', '71.1 W').optional(),
     efficiency: reading('Efficiency of a single point.', '91.2 %', '"> 94 %"').optional(),
     average: reading('Average of the 25, 50, 75 and 100 % points, where only that is stated.', '92.8 %').optional(),
@@ -66,6 +72,9 @@ export const MEASUREMENTS_SCHEMA = z
     ripple: FIGURES.optional().describe('Ripple and noise, by output voltage. Example: { 5 V: 38 mV, 20 V: 92 mV }'),
     thermal: FIGURES.optional().describe('Temperatures, by place. Example: { case top: 62 °C }'),
     'touch current': FIGURES.optional().describe('Touch current, by line voltage. Example: { 230 V: 0.12 mA }'),
+    'touch voltage': FIGURES.optional().describe(
+      'Voltage between output and earth on a meter, by line voltage; load is the input resistance of the meter, 10 MΩ where left out. Example: { 230 V: 80 V }',
+    ),
     inrush: FIGURES.optional().describe('Inrush current, by line voltage. Example: { 230 V: 38 A }'),
     'hold-up': FIGURES.optional().describe('Time that the output holds after the input is gone, by line voltage.'),
     'pin voltage': FIGURES.optional().describe('Voltage left on the plug pins, by time after unplugging. Example: { 2 s: 28 V }'),

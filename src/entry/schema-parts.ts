@@ -12,7 +12,10 @@ export const PART_SCHEMA = z
     package: words('Package.', 'DFN 8×8', 'RM8').optional(),
     technology: words('Technology.', 'GaN', 'SiC', 'polymer').optional(),
     count: z.int().min(1).max(1000).optional().describe('Pieces under each reference, where the rating does not say it (2 × …).'),
-    arrangement: z.enum(['single', 'parallel', 'series']).optional().describe('How several pieces are connected.'),
+    arrangement: z
+      .enum(['single', 'parallel', 'series', 'separate'])
+      .optional()
+      .describe('How several pieces are connected; separate where each stands for itself, one for each phase or port.'),
     fitted: yesOrNo('no: the place on the board is empty.').optional(),
     'also in': oneOrMore('Other stages that it serves.', '[pfc]').optional(),
     measured: reading('What the part itself measured, beside what is marked on it.', '2200 µF').optional(),

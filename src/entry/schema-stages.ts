@@ -12,6 +12,18 @@ const STAGE_FIELDS = z.strictObject({
   mode: words('How it runs.', 'critical conduction', 'quasi-resonant').optional(),
   feeds: oneOrMore('Ports or stages it feeds; the next stage where left out.', '[C1, A1]').optional(),
   turns: reading('Turns of the transformer windings, primary first.', '35:4:4', '"6:1"').optional(),
+  'turns ratio': reading(
+    'Primary over secondary as one ratio, where it was stated or measured: a number, or two winding voltages under test. Beside turns it is compared with them.',
+    '"5.67 : 1"',
+    'n = 5.67',
+    '"12.0 V : 2.12 V measured"',
+  ).optional(),
+  reset: words(
+    'How the core of a forward converter is reset: turns of the reset winding, or RCD, active clamp, two-switch, resonant.',
+    '34 turns',
+    '"1:1"',
+    'active clamp',
+  ).optional(),
   cells: words('Cells of a battery pack in series and parallel.', '4S2P').optional(),
   'also stated': oneOrMore('Other values that a document states for it.', 'turns 6:1 in the text').optional(),
   evidence: evidenceWord(),

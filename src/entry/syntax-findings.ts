@@ -2,6 +2,7 @@ import { parseDocument, type YAMLError } from 'yaml';
 import type { Finding } from '../diagnostics/finding.ts';
 import { readingFinding } from './reading-rules.ts';
 import { swallowedBrackets, type SwallowedBracket } from './swallowed-brackets.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** Own words for faults of YAML, by the parser's code; others keep the parser's sentence. */
 const IN_OWN_WORDS: Readonly<Record<string, string>> = {
@@ -72,6 +73,6 @@ function firstOfEachLine(yaml: string, errors: readonly YAMLError[]): readonly Y
 
 function sentence(message: string): string {
   const first = message.split('\n')[0]?.trim() ?? message;
-  const capital = first.charAt(0).toUpperCase() + first.slice(1);
+  const capital = sentenceCase(first);
   return capital.endsWith('.') ? capital : `${capital}.`;
 }

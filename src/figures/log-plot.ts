@@ -6,6 +6,7 @@ import { formatInterval } from '../units/format.ts';
 import type { Value } from '../values/value.ts';
 import { escapeText, percent, px } from './markup.ts';
 import { timeAxis, type TimeAxis } from './time-axis.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** Height of one panel and of the room above and below its curve, in pixels; the width is that of the page. */
 const [HEIGHT, TOP, BOTTOM] = [146, 48, 18];
@@ -49,7 +50,7 @@ function panel(given: Panel): string {
   const inUnit = (value: number): number => numberInUnit(value, curve.dimension, unit) ?? value;
   const [low, high] = ends(inUnit(channel.lowest.value.nominal), inUnit(channel.highest.value.nominal), curve.dimension);
   const y = scaleLinear([low, high], [HEIGHT - BOTTOM, TOP]);
-  const name = `${curve.quantity.charAt(0).toUpperCase()}${curve.quantity.slice(1)}`;
+  const name = sentenceCase(curve.quantity);
   const ticks = y.ticks(3);
   const grid = ticks.map((at) => `<line class="grid-line" x1="0" x2="100%" y1="${px(y(at))}" y2="${px(y(at))}"/>`).join('');
   const numbers = ticks.map(

@@ -3,6 +3,7 @@ import { nominalPpsVolts } from '../usb-pd/offer-watts.ts';
 import type { OfferBody } from '../usb-pd/offer.ts';
 import { axesMarkup, envelopePlace, ENVELOPE_HEIGHT, ENVELOPE_WIDTH, type EnvelopeAxes, type EnvelopePlace } from './envelope-axes.ts';
 import { figure, px } from './markup.ts';
+import { EPR_AVS_AMPS } from '../usb-pd/current-at.ts';
 
 /** One port's offers on axes that all ports of its device share. */
 export interface OfferEnvelope {
@@ -16,9 +17,6 @@ export interface OfferEnvelope {
   readonly description: string;
   readonly axes: EnvelopeAxes;
 }
-
-/** EPR AVS never gives more. USB PD R3.2 V1.1, Table 10.12. */
-const EPR_AVS_AMPS = 5;
 
 /**
  * What a port can supply over voltage: a stem and a square for each fixed voltage with its amperes, a hatched field for each range with

@@ -1,6 +1,7 @@
 import type { OfferBody } from '../usb-pd/offer.ts';
 import { envelopeAxes, type EnvelopeAxes } from './envelope-axes.ts';
 import { figure, px } from './markup.ts';
+import { EPR_AVS_AMPS } from '../usb-pd/current-at.ts';
 
 /** Offers of one device's strongest port. */
 export interface OverlaidOffers {
@@ -83,9 +84,6 @@ function rangeEdges(devices: readonly OverlaidOffers[], x: (volts: number) => nu
     )
     .join('');
 }
-
-/** EPR AVS never gives more. USB PD R3.2 V1.1, Table 10.12. */
-const EPR_AVS_AMPS = 5;
 
 function edgeOf(offer: OfferBody): readonly (readonly [number, number])[] {
   switch (offer.kind) {

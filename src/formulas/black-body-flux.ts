@@ -1,5 +1,6 @@
+import { ABSOLUTE_ZERO } from './absolute-zero.ts';
+
 const STEFAN_BOLTZMANN = 5.67e-8;
-const ABSOLUTE_ZERO = -273.15;
 
 /**
  * Heat flux in W/m² from a black surface to black surroundings, both in degrees Celsius; the constant is 5.67·10⁻⁸ W/(m²K⁴) as

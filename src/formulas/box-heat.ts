@@ -1,8 +1,8 @@
 import { airAt, type AirProperties } from '../standards/air-properties.ts';
 import { blackBodyFlux } from './black-body-flux.ts';
 import { coefficient, nusseltHotFaceDown, nusseltHotFaceUp, nusseltVerticalLaminar, rayleigh } from './free-convection.ts';
+import { ABSOLUTE_ZERO } from './absolute-zero.ts';
 
-const ABSOLUTE_ZERO = -273.15;
 const LARGEST_RISE = 400;
 const STEPS = 50;
 

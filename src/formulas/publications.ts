@@ -134,6 +134,14 @@ export const PUBLICATIONS = {
     standing: 'read',
   },
   boardTraceNote: { title: 'A designer’s board calculation for a 1200 W LLC converter, quoting IPC-2221A (2026)', standing: 'read' },
+  instrumentationTextbook: {
+    title: 'U. S. Shah, Electronic Instrumentation and Measurements, in a companion of worked examples',
+    standing: 'secondary',
+  },
+  forwardTextbook: {
+    title: 'Worked example of a power-electronics textbook, chapter 16, switched-mode supplies, in the FOSSEE textbook companion',
+    standing: 'secondary',
+  },
   circuitTheory: { title: 'Elementary circuit theory', standing: 'common practice' },
   elementaryGeometry: { title: 'Elementary geometry', standing: 'common practice' },
 } as const satisfies Record<string, Publication>;
@@ -146,7 +154,7 @@ export const CABLE_DROP_DATA = {
 
 /** Where an independent figure comes from that nobody published: worked apart from this program. */
 export function workedWith(tool: string): Source {
-  return { title: `Worked apart from this program with ${tool}`, section: 'no published example found', standing: 'secondary' };
+  return { title: `Worked apart from this program with ${tool}`, section: 'no published example found', standing: 'worked apart' };
 }
 
 /** A publication at one clause, page or equation. */

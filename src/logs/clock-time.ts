@@ -4,7 +4,8 @@ export type DayOrder = 'year first' | 'day first' | 'month first';
 /** Which of hours, minutes and seconds a time of two numbers leaves out. */
 export type ClockParts = 'm:s' | 'h:m';
 
-const DAY = 86_400;
+/** Seconds. */
+export const DAY = 86_400;
 
 /** Seconds of a clock or elapsed time: "14:03:05.250", "0:12", "125:00:00"; `NaN` for anything else. Two numbers are read by `parts`. */
 function secondsOfClock(text: string, parts: ClockParts | null): number {

@@ -1,4 +1,5 @@
 import type { LogFile } from '../entry/entry.ts';
+import { didYouMean } from '../entry/nearest-word.ts';
 import { readQuantity } from '../units/read-quantity.ts';
 import type { AssumedUnit, LogReader } from './log-reader.ts';
 import type { LogFault } from './log-rule.ts';
@@ -28,6 +29,7 @@ export function concludeLog(log: LogFile, { rows, faults, assumed }: ReturnType<
     ...gapFaults(rows, usual, gaps),
     ...powerFault(rows),
     ...ofEvents,
+    ...strangeColumns(log, rows),
   ];
   return { summary: summariseLog(log, rows, { usual, gaps, events }), faults: all };
 }
@@ -50,6 +52,19 @@ function gapFaults({ lineOf }: LogRows, usual: number, gaps: readonly TimeGap[])
   if (last === undefined || gaps.length <= SHOWN_GAPS) return told;
   const message = `${gaps.length - SHOWN_GAPS} more gaps, ${inWords(lengthOf(gaps.slice(SHOWN_GAPS)))} in all`;
   return [...told, { rule: 'log-gap', message, at: { in: 'file', line: lineOf(last.row + 1), cell: null } }];
+}
+
+/** An instrument named for a column that is not there would widen nothing. */
+function strangeColumns({ instrument, path }: LogFile, { series }: LogRows): readonly LogFault[] {
+  if (instrument === null || typeof instrument === 'string') return [];
+  const known = [...series.map(({ quantity }) => quantity), 'time'];
+  return Object.keys(instrument)
+    .filter((word) => !known.includes(word))
+    .map((word): LogFault => {
+      const nearest = didYouMean(word, known);
+      const message = `An instrument is named for "${word}", which is no column of this log; it has ${known.join(', ')}.${nearest === null ? '' : ` ${nearest}`}`;
+      return { rule: 'log-instrument', message, at: { in: 'entry', path: [...path, 'instrument', word], part: 'key' } };
+    });
 }
 
 /** Seconds without rows. */

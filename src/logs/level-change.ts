@@ -1,3 +1,5 @@
+import { meanOfRows } from './mean-of-rows.ts';
+
 /** What a column did from one moment on. */
 export interface LevelChange {
   readonly before: number;
@@ -35,8 +37,8 @@ export function levelChange(time: Float64Array, values: Float64Array, { from, at
   const last = Math.min(to, Math.max(at + 1, rowFrom(time, start + FOLLOWED_SECONDS)));
   // The second half of what is followed makes the new level: it has settled where nothing of that half lies outside the band.
   const middle = Math.floor((at + last) / 2);
-  const before = meanOf(values, first, Math.max(first + 1, at));
-  const after = meanOf(values, middle, last);
+  const before = meanOfRows(values, first, Math.max(first + 1, at));
+  const after = meanOfRows(values, middle, last);
   if (before === null || after === null) return null;
   const band = SETTLED_SHARE * (Math.abs(after) > SETTLED_SHARE * Math.abs(before) ? Math.abs(after) : Math.abs(before));
   let [lowest, highest, outside] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, at - 1];
@@ -59,15 +61,4 @@ export function rowFrom(time: Float64Array, moment: number): number {
     else high = middle;
   }
   return low;
-}
-
-function meanOf(values: Float64Array, from: number, to: number): number | null {
-  let [sum, count] = [0, 0];
-  for (let row = from; row < to; row += 1) {
-    const value = values[row] ?? Number.NaN;
-    if (value !== value) continue;
-    sum += value;
-    count += 1;
-  }
-  return count === 0 ? null : sum / count;
 }

@@ -1,3 +1,4 @@
+import { meanOfRows } from './mean-of-rows.ts';
 import { usualStep } from './time-gaps.ts';
 
 /** A level of this share of the highest one is a step (common practice); regulation and noise stay below. */
@@ -27,7 +28,7 @@ export function levelSteps(time: Float64Array, values: Float64Array, most: numbe
     const jump = Math.abs(value - before);
     before = value;
     if (!(jump >= least / 2)) continue;
-    const change = Math.abs(mean(values, row, row + side) - mean(values, row - side, row));
+    const change = Math.abs(levelOf(values, row, row + side) - levelOf(values, row - side, row));
     if (!(change >= least) || jump < change / 2) continue;
     const last = steps.at(-1);
     const isSame = last !== undefined && row - last.row <= side;
@@ -38,17 +39,9 @@ export function levelSteps(time: Float64Array, values: Float64Array, most: numbe
   return steps.map(({ row }) => row);
 }
 
-/** Mean of some rows, `NaN` where fewer than all of them are there. */
-function mean(values: Float64Array, from: number, to: number): number {
-  if (from < 0 || to > values.length) return Number.NaN;
-  let [sum, count] = [0, 0];
-  for (let row = from; row < to; row += 1) {
-    const value = values[row] ?? Number.NaN;
-    if (value !== value) continue;
-    sum += value;
-    count += 1;
-  }
-  return sum / count;
+/** Mean of the rows of one side; `NaN` where the column does not reach so far, or has no number there. */
+function levelOf(values: Float64Array, from: number, to: number): number {
+  return from < 0 || to > values.length ? Number.NaN : (meanOfRows(values, from, to) ?? Number.NaN);
 }
 
 /** The median change from one row to the next, of evenly spread rows. */

@@ -121,6 +121,14 @@ export const LOG_RULES = [
     advice: 'Write the time from the first row of the log, as in "20 s: phone plugged into C2".',
     source: PRACTICE,
   },
+  {
+    id: 'log-instrument',
+    title: 'An instrument is named for a column that the log does not have',
+    severity: 'warning',
+    why: 'Its accuracy would count for nothing.',
+    advice: 'Use the words under "columns"; a power that is computed takes the instruments of its volts and amperes.',
+    source: PRACTICE,
+  },
 ] as const satisfies readonly LogRule[];
 
 /** Id of a rule on logs. */

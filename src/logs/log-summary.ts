@@ -17,6 +17,8 @@ export interface LogChannel<D extends Dimension = Dimension> {
   readonly deviation: number;
   /** Rows that have a number in this column. */
   readonly rows: number;
+  /** Weight of the last digit that the file writes, in the unit of the dimension. */
+  readonly resolution: number;
 }
 
 /** An exact extreme: a row of the file, never a smoothed one. */

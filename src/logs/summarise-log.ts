@@ -73,7 +73,7 @@ function channelOf({ series, statistics }: Measured, { log, at, time }: Frame): 
       at,
     });
   return {
-    ...{ quantity, dimension, head, deviation: statistics.deviation, rows: statistics.rows },
+    ...{ quantity, dimension, head, deviation: statistics.deviation, rows: statistics.rows, resolution },
     mean: value(statistics.mean, 'mean of'),
     lowest: { value: value(statistics.lowest, 'lowest'), at: time[statistics.lowestRow] ?? 0 },
     highest: { value: value(statistics.highest, 'highest'), at: time[statistics.highestRow] ?? 0 },

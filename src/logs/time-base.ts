@@ -2,6 +2,7 @@ import { scaleOf } from '../units/display-units.ts';
 import { secondsOfDay, secondsOfDayTime, splitInstant, type ClockParts, type DayOrder } from './clock-time.ts';
 import { unitSpelt } from './head-unit.ts';
 import { numberInCell, type DecimalSign } from './number-cell.ts';
+import { DAY } from './clock-time.ts';
 
 /** How the author or the head says that the time is written; each part null where nothing is said. */
 export interface TimeWriting {
@@ -82,8 +83,6 @@ function numberBase(first: number, said: TimeWriting, decimal: DecimalSign): Tim
   const assumed = said.scale === null ? (isUnixMilliseconds ? 'ms' : 's') : null;
   return { read, kind: 'number', assumed };
 }
-
-const DAY = 86_400;
 
 /** A time of day goes on over midnight: a fall by more than half a day is the next one. */
 function clockReader(parts: ClockParts | null): TimeReader {

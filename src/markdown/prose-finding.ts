@@ -1,6 +1,6 @@
 import type { Finding } from '../diagnostics/finding.ts';
 import { PROSE_RULES, type ProseRuleId } from './prose-rule.ts';
-import { sourceText } from './source-text.ts';
+import { sourceInWords } from '../values/source-in-words.ts';
 
 /** A stretch of the Markdown text, in offsets of that text. */
 export interface Stretch {
@@ -32,6 +32,6 @@ export function proseFinding(rule: ProseRuleId, stretch: Stretch, startOffset: n
     severity: declared?.severity ?? 'warning',
     where: { in: 'text', start: startOffset + stretch.start, end: startOffset + stretch.end },
     message,
-    ...(declared === undefined ? {} : { why: declared.why, advice: advice ?? declared.advice, source: sourceText(declared.source) }),
+    ...(declared === undefined ? {} : { why: declared.why, advice: advice ?? declared.advice, source: sourceInWords(declared.source) }),
   };
 }

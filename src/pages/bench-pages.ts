@@ -6,7 +6,12 @@ import type { PlannedPage } from './site-page.ts';
 /** The bench: there only where the content has a bench.yaml that names something. */
 export function benchPages({ manifest: { bench = NO_BENCH, sheets } }: SiteCorpus): readonly PlannedPage[] {
   if (bench.instruments.length + bench.methods.length === 0) return [];
-  const shown = sheets.map(({ slug, maker, name, instruments }) => ({ slug, maker, name, ...(instruments === undefined ? {} : { instruments }) }));
+  const shown = sheets.map(({ slug, maker, name, instruments }) => ({
+    slug,
+    maker,
+    name,
+    ...(instruments === undefined ? {} : { instruments }),
+  }));
   return [
     {
       path: '/bench/',

@@ -1,4 +1,4 @@
-import { countOf } from '../render/count-words.ts';
+import { counted } from '../units/counted.ts';
 import { dataZones } from '../render/data-zones.ts';
 import type { SiteCorpus } from './site-corpus.ts';
 import type { PlannedPage } from './site-page.ts';
@@ -12,7 +12,7 @@ export function dataPage({ manifest: { site, sheets } }: SiteCorpus): PlannedPag
       frame: 'lists',
       head: {
         title: 'Data',
-        description: `${countOf(sheets.length, 'teardown')} as data: devices, parts and every computed number with its evidence.`,
+        description: `${counted(sheets.length, 'teardown')} as data: devices, parts and every computed number with its evidence.`,
         canonical: '/data/',
       },
       html: dataZones(sheets.length, site.licence),

@@ -8,7 +8,7 @@ const ZONE = { letter: 'A', title: null, label: 'A former address' } as const;
 
 /** Folders only: a former address that ends in .html is a file of its own (`site-files.ts`). */
 export function formerPages({ formerAddresses }: SiteCorpus, base: string): readonly PlannedPage[] {
-  return formerAddresses.pages
+  return formerAddresses
     .filter(({ path }) => !path.endsWith('.html'))
     .map((page) => {
       const target = teardownPath(page.slug);

@@ -1,9 +1,9 @@
+import { counted } from '../units/counted.ts';
 import { pageAddress } from '../corpus/address.ts';
 import { makerPages } from '../corpus/maker-lists.ts';
 import type { MakerPage } from '../corpus/maker-uses.ts';
 import { pagesOf, type ListPage } from '../corpus/pages-of.ts';
 import { sheetDigest } from '../corpus/part-digest.ts';
-import { countOf } from '../render/count-words.ts';
 import { makerIndexZones } from '../render/maker-index.ts';
 import { makerZones } from '../render/maker-sheet.ts';
 import type { SiteCorpus } from './site-corpus.ts';
@@ -23,7 +23,7 @@ function indexPage({ makers, manifest }: SiteCorpus, list: ListPage<MakerPage>):
       frame: 'lists',
       head: {
         title: list.page === 1 ? 'Makers' : `Makers, page ${String(list.page)}`,
-        description: `${countOf(makers.length, 'maker')} of devices and of parts, with where each was found.`,
+        description: `${counted(makers.length, 'maker')} of devices and of parts, with where each was found.`,
         current: 'Makers',
         canonical: path,
       },
@@ -43,7 +43,7 @@ function sheetPages(maker: MakerPage): readonly PlannedPage[] {
         frame: 'lists',
         head: {
           title: page === 1 ? maker.name : `${maker.name}, page ${String(page)}`,
-          description: `${maker.name}: ${countOf(maker.devices.length, 'device')} and ${countOf(maker.parts.length, 'part number')} found on this bench.`,
+          description: `${maker.name}: ${counted(maker.devices.length, 'device')} and ${counted(maker.parts.length, 'part number')} found on this bench.`,
           current: 'Makers',
           canonical: path,
         },

@@ -1,10 +1,10 @@
+import { counted } from '../units/counted.ts';
 import { pageAddress } from '../corpus/address.ts';
 import { factsOfPart } from '../corpus/facts-of-part.ts';
 import { pagesOf, type ListPage } from '../corpus/pages-of.ts';
 import { partDigest } from '../corpus/part-digest.ts';
 import { indexOrder } from '../corpus/part-index.ts';
 import type { PartPage } from '../corpus/part-uses.ts';
-import { countOf } from '../render/count-words.ts';
 import { partIndexZones } from '../render/part-index.ts';
 import { partZones } from '../render/part-where-used.ts';
 import { roleWords } from '../render/role-words.ts';
@@ -27,7 +27,7 @@ function indexPage({ parts, manifest }: SiteCorpus, list: ListPage<PartPage>): P
       frame: 'lists',
       head: {
         title: list.page === 1 ? 'Parts' : `Parts, page ${String(list.page)}`,
-        description: `${countOf(parts.length, 'part number')} found in ${countOf(sheetCount, 'teardown')}, with every place where each was used.`,
+        description: `${counted(parts.length, 'part number')} found in ${counted(sheetCount, 'teardown')}, with every place where each was used.`,
         current: 'Parts',
         canonical: path,
       },
@@ -39,7 +39,7 @@ function indexPage({ parts, manifest }: SiteCorpus, list: ListPage<PartPage>): P
 function pagesOfPart({ manifest }: SiteCorpus, part: PartPage): readonly PlannedPage[] {
   const facts = factsOfPart(manifest.partFacts, part.number);
   const digest = [partDigest(part), facts];
-  const found = `${part.roles.map(roleWords).join(', ')}: found on ${countOf(part.sheetCount, 'sheet')}`;
+  const found = `${part.roles.map(roleWords).join(', ')}: found on ${counted(part.sheetCount, 'sheet')}`;
   return pagesOf(part.uses).map((list) => {
     const path = list.page === 1 ? `/parts/${part.address}/` : `/parts/${part.address}/${pageAddress(list.page)}/`;
     return {

@@ -22,7 +22,7 @@ export function siteFiles(corpus: SiteCorpus, addresses: SiteAddresses): readonl
     { path: 'finder/rows.json', text: JSON.stringify(packFinder(corpus.finder)) },
     ...searchFiles(corpus),
     ...feedFile(corpus, addresses),
-    ...corpus.formerAddresses.pages
+    ...corpus.formerAddresses
       .filter(({ path }) => path.endsWith('.html'))
       .map((page) => ({ path: page.path, text: formerFile(page, corpus.manifest.site, addresses) })),
   ];

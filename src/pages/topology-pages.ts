@@ -1,7 +1,7 @@
+import { counted } from '../units/counted.ts';
 import { pageAddress } from '../corpus/address.ts';
 import { pagesOf } from '../corpus/pages-of.ts';
 import type { TopologyFamily } from '../corpus/topology-families.ts';
-import { countOf } from '../render/count-words.ts';
 import { familyZones, type FamilyPlace } from '../render/topology-family.ts';
 import { topologyIndexZones } from '../render/topology-index.ts';
 import type { SiteCorpus } from './site-corpus.ts';
@@ -14,7 +14,7 @@ export function plannedTopologyPages(corpus: SiteCorpus): readonly PlannedPage[]
 }
 
 function indexPage({ families, manifest }: SiteCorpus): PlannedPage {
-  const counted = countOf(families.length, 'topology family', 'topology families');
+  const howMany = counted(families.length, 'topology family', 'topology families');
   return {
     path: '/topologies/',
     follows: [manifest.digest],
@@ -22,7 +22,7 @@ function indexPage({ families, manifest }: SiteCorpus): PlannedPage {
       frame: 'lists',
       head: {
         title: 'Topologies',
-        description: `${counted} in ${countOf(manifest.sheets.length, 'teardown')}, by the chain of their power stages.`,
+        description: `${howMany} in ${counted(manifest.sheets.length, 'teardown')}, by the chain of their power stages.`,
         current: 'Topologies',
         canonical: '/topologies/',
         glyphs: new Set(families.flatMap(kindsOf)),
@@ -42,7 +42,7 @@ function familyPages(family: TopologyFamily, place: FamilyPlace): readonly Plann
         frame: 'lists',
         head: {
           title: list.page === 1 ? family.name : `${family.name}, page ${String(list.page)}`,
-          description: `${family.name}: ${countOf(family.members.length, 'teardown')} with this power path, side by side.`,
+          description: `${family.name}: ${counted(family.members.length, 'teardown')} with this power path, side by side.`,
           current: 'Topologies',
           canonical: path,
           glyphs: new Set(kindsOf(family)),

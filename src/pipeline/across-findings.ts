@@ -8,7 +8,7 @@ import type { EntryRecord } from './entry-record.ts';
 import type { EntrySteps } from './entry-steps.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { placeInFiles } from './place-in-files.ts';
-import { atTop } from './prepare-entry.ts';
+import { atTop } from './at-top.ts';
 
 /** Places of other entries that a finding names. */
 const MOST_PLACES = 3;

@@ -1,17 +1,12 @@
-import { isMap, isNode, isScalar, LineCounter, parseDocument, type Document } from 'yaml';
+import { isMap, isNode, isScalar, type Document } from 'yaml';
 import { z } from 'zod';
 import { isDate } from '../entry/calendar-date.ts';
 import { NO_BENCH, type Accuracy, type Bench, type Instrument } from '../entry/bench.ts';
 import { readAccuracy } from '../entry/read-accuracy.ts';
 import { didYouMean } from '../markdown/nearest-name.ts';
 import { SI_UNITS, type Dimension } from '../units/dimension.ts';
-
-/** A fault of the bench file at its place. */
-export interface BenchFault {
-  readonly message: string;
-  readonly line: number;
-  readonly column: number;
-}
+import { benchMethods, METHOD_SCHEMA } from './bench-methods.ts';
+import { openYaml, type YamlFault } from './open-yaml.ts';
 
 const TEXT = z.string({ error: 'must be a text' }).trim().min(1, 'must not be empty');
 
@@ -25,29 +20,24 @@ const INSTRUMENT_SCHEMA = z.strictObject({
 
 const BENCH_SCHEMA = z.strictObject({
   instruments: z.record(z.string(), INSTRUMENT_SCHEMA).optional(),
-  methods: z.record(z.string(), TEXT).optional(),
+  methods: z.record(z.string(), METHOD_SCHEMA).optional(),
 });
 
 type Path = readonly PropertyKey[];
 type Say = (path: Path, message: string, at?: 'key' | 'value') => void;
 
 /** Reads the text of a bench file; faulty instruments and accuracies are reported and left out, the others stand. */
-export function benchInText(text: string): { readonly bench: Bench; readonly faults: readonly BenchFault[] } {
-  const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, schema: 'failsafe', merge: false });
-  const faults: BenchFault[] = [];
-  const sayAt = (offset: number, message: string): void => {
-    const { line, col } = lines.linePos(offset);
-    faults.push({ message, line, column: col });
-  };
-  for (const error of document.errors) sayAt(error.pos[0], `bench.yaml is not valid YAML: ${error.message.split('\n', 1)[0] ?? ''}`);
-  if (faults.length > 0) return { bench: NO_BENCH, faults };
-  if (!isMap(document.contents)) {
-    sayAt(0, 'bench.yaml must hold "instruments:" and "methods:"');
-    return { bench: NO_BENCH, faults };
-  }
+export function benchInText(text: string): { readonly bench: Bench; readonly faults: readonly YamlFault[] } {
+  const {
+    document,
+    map,
+    faults: shut,
+    placeOf,
+  } = openYaml(text, { file: 'bench.yaml', schema: 'failsafe', holds: '"instruments:" and "methods:"' });
+  if (map === null) return { bench: NO_BENCH, faults: shut };
+  const faults: YamlFault[] = [];
   const say: Say = (path, message, at = 'value') => {
-    sayAt(offsetOf(document, path, at), message);
+    faults.push({ message, ...placeOf(offsetOf(document, path, at)) });
   };
   const data: unknown = document.toJS({ maxAliasCount: 20 });
   const checked = BENCH_SCHEMA.safeParse(data);
@@ -83,8 +73,7 @@ function benchOf(data: unknown, say: Say): Bench {
     }
     return found.success ? [instrumentOf(id, found.data, say)] : [];
   });
-  const methods = recordOf(sections?.methods).flatMap(([name, how]) => (typeof how === 'string' ? [{ name, how: how.trim() }] : []));
-  return { instruments, methods };
+  return { instruments, methods: benchMethods(recordOf(sections?.methods), say) };
 }
 
 function recordOf(data: unknown): readonly (readonly [string, unknown])[] {

@@ -114,12 +114,7 @@ async function buildInto({ fresh, out, key, frames }: BuildPlace, prepared: Prep
   return { ended: 'published', prepared, unchanged: false };
 }
 
-function faultsOf(
-  fresh: string,
-  built: BuiltSite,
-  { slugs }: Preparation,
-  options: BuildOptions,
-): readonly OutputFault[] {
+function faultsOf(fresh: string, built: BuiltSite, { slugs }: Preparation, options: BuildOptions): readonly OutputFault[] {
   const { originals } = readPhotoList(options.prepared);
   const faults = [
     ...checkOutput(fresh, options.base, slugs, built.facts),

@@ -1,9 +1,11 @@
-import { existsSync } from 'node:fs';
-import { dirname, join, sep } from 'node:path';
+import { join } from 'node:path';
+import { formerAddressPath } from '../corpus/former-address-path.ts';
 import { proseFinding } from '../markdown/prose-finding.ts';
 import type { EntryRecord } from './entry-record.ts';
+import { notBeside, PICTURES_BESIDE } from './not-beside.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { plainAddress } from './plain-address.ts';
+import { pathBeside } from './read-beside.ts';
 import { faultOfLink, type SitePages } from './site-pages.ts';
 
 /** What only shows when all entries lie side by side: links between them, former addresses, pictures that are not there. */
@@ -37,12 +39,12 @@ function linkFaults(record: EntryRecord, pages: SitePages): FileFinding[] {
 }
 
 function missingPictures(content: string, record: EntryRecord): FileFinding[] {
-  const folder = dirname(join(content, ...record.file.split('/')));
+  const entryPath = join(content, ...record.file.split('/'));
   return record.images
-    .filter(({ path }) => !join(folder, path).startsWith(content + sep) || !existsSync(join(folder, path)))
+    .filter(({ path }) => pathBeside(entryPath, path) === null)
     .map((image) => ({
       file: record.file,
-      finding: proseFinding('prose-image-missing', image, 0, `There is no file ${image.path} beside the entry`),
+      finding: proseFinding('prose-image-missing', image, 0, notBeside(entryPath, image.path, PICTURES_BESIDE)),
     }));
 }
 
@@ -57,11 +59,11 @@ function formerAddressFaults(records: readonly EntryRecord[], published: Readonl
       file: record.file,
       finding: pipelineFinding('former-address-taken', message, where),
     });
-    const live = /^\/teardowns\/([^/]+)\/$/.exec(address)?.[1];
-    if (live !== undefined && live !== record.slug && published.has(live))
+    const path = formerAddressPath(written);
+    if (!path.ok) return [report(`The former address ${written} ${path.reason}`)];
+    const live = /^\/teardowns\/([^/]+)\//.exec(address)?.[1];
+    if (live !== undefined && published.has(live) && address !== `/teardowns/${record.slug}/`)
       return [report(`The former address ${written} is the address of a live page, teardowns/${live}`)];
-    if (/^\/(?:(?:teardowns|methods|rules|parts|makers|topologies|finder|compare|search|data)\/)?$/.test(address))
-      return [report(`The former address ${written} is a page of the site itself`)];
     const others = (byAddress.get(address) ?? []).filter((use) => use.record !== record);
     return others.length === 0
       ? []

@@ -5,6 +5,7 @@ import { readLogs } from '../entry/read-logs.ts';
 import { LOGS_SCHEMA } from '../entry/schema-logs.ts';
 import { logFinding } from './log-findings.ts';
 import { cachedReading, keepReading } from './log-cache.ts';
+import { mayState } from './may-state.ts';
 import { notBeside } from './not-beside.ts';
 import { hashBeside, pathBeside } from './read-beside.ts';
 import type { LogReading } from './read-log.ts';
@@ -49,8 +50,7 @@ export async function logsOfEntries(
 
 /** The logs of an entry's frontmatter; none where it has none, or where their form is wrong, which the entry's reader says. */
 function logsNamedIn(text: string): readonly LogFile[] {
-  // Few entries have logs; the others are not parsed for it.
-  if (!/^["']?logs["']?\s*:/m.test(text)) return [];
+  if (!mayState(text, 'logs')) return [];
   const { data } = parseFrontmatter(text);
   const stated: unknown = typeof data === 'object' && data !== null && 'logs' in data ? data.logs : undefined;
   const shaped = LOGS_SCHEMA.safeParse(stated);

@@ -4,6 +4,9 @@ import { didYouMean } from '../entry/nearest-word.ts';
 import { lookBeside } from './read-beside.ts';
 import { byText } from './text-order.ts';
 
+/** Pictures beside an entry, those that would be refused too. */
+export const PICTURES_BESIDE = { word: 'picture', names: /\.(?:jpe?g|png|webp|tiff?|hei[cf])$/i } as const;
+
 /**
  * Why a file that an entry names cannot be taken, in words: it lies elsewhere, is spelt otherwise, or is not there.
  *

@@ -22,10 +22,15 @@ export interface PartsFile {
 
 const SPREADSHEETS = { word: 'spreadsheet', names: /\.(?:csv|tsv)$/i };
 
+/** The frontmatter as it is, of an entry that names no spreadsheet. */
+export function noPartsFile(frontmatter: unknown): PartsFile {
+  return { data: frontmatter, findings: [], elsewhere: [], dependsOn: [], inSpreadsheet: () => null };
+}
+
 /** Reads the spreadsheet that `parts: parts.csv` names; other frontmatter comes back as it is. */
 export function partsFileOf(frontmatter: unknown, source: EntryFile): PartsFile {
   const name = partsName(frontmatter);
-  const none: PartsFile = { data: frontmatter, findings: [], elsewhere: [], dependsOn: [], inSpreadsheet: () => null };
+  const none = noPartsFile(frontmatter);
   if (name === null || typeof frontmatter !== 'object') return none;
   const bytes = readBeside(source.path, name);
   const dependsOn = [{ name, hash: bytes === null ? null : createHash('sha256').update(bytes).digest('hex') }];

@@ -1,6 +1,6 @@
 import type { RuleDeclaration } from '../diagnostics/rule-declaration.ts';
 import type { Finding, Whereabouts } from '../diagnostics/finding.ts';
-import { sourceText } from '../markdown/source-text.ts';
+import { sourceInWords } from '../values/source-in-words.ts';
 import type { Source } from '../values/value.ts';
 
 /** Declaration of a rule about files and folders, which the pipeline reports before or after entries are read. */
@@ -28,10 +28,10 @@ export const PIPELINE_RULES = [
   },
   {
     id: 'former-address-taken',
-    title: 'A former address is in use',
+    title: 'A former address is in use, or no page can stand there',
     severity: 'error',
-    why: 'An address leads to one page: a live page, or one teardown that moved.',
-    advice: 'Take the address out of one of the lists.',
+    why: 'An address leads to one page: a live page, a page of the site itself, or one teardown that moved.',
+    advice: 'Take the address out of one of the lists; an address that cannot be kept needs its redirect at the host.',
     source: COMMON_PRACTICE,
   },
   {
@@ -221,6 +221,14 @@ export const PIPELINE_RULES = [
     source: COMMON_PRACTICE,
   },
   {
+    id: 'method-unknown',
+    title: 'A method that is nearly one of the bench',
+    severity: 'warning',
+    why: 'It is shown as words of its own, and leads readers nowhere.',
+    advice: 'Write the name as bench.yaml has it; a method of your own needs other words.',
+    source: COMMON_PRACTICE,
+  },
+  {
     id: 'internal-fault',
     title: 'A rule of this program failed',
     severity: 'error',
@@ -251,6 +259,6 @@ export function pipelineFinding(rule: PipelineRuleId, message: string, where: Wh
     message,
     why: declared.why,
     advice: advice ?? declared.advice,
-    source: sourceText(declared.source),
+    source: sourceInWords(declared.source),
   };
 }

@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { EntrySteps } from './entry-steps.ts';
 import type { FileFinding } from './pipeline-rule.ts';
-import { atTop } from './prepare-entry.ts';
+import { atTop } from './at-top.ts';
 import { readText } from './read-text.ts';
 
 /** Gives findings that were made without the text of their file a place in it; the text is read again only where that is needed. */

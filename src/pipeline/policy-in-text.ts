@@ -1,15 +1,9 @@
-import { isMap, isNode, isScalar, isSeq, LineCounter, parseDocument, type YAMLMap } from 'yaml';
+import { isMap, isNode, isScalar, isSeq, type YAMLMap } from 'yaml';
 import { didYouMean } from '../markdown/nearest-name.ts';
 import { ROLES, roleOf } from '../roles/index.ts';
 import { DERATING_POLICIES } from '../standards/derating/index.ts';
 import { DIRECT_SUPPLY_FUSE, type DeratingPolicy, type DeratingRule } from '../standards/derating/policy.ts';
-
-/** A fault in a policy file, with its place. */
-export interface PolicyFault {
-  readonly message: string;
-  readonly line: number;
-  readonly column: number;
-}
+import { openYaml, type YamlFault } from './open-yaml.ts';
 
 type Say = (at: unknown, message: string) => void;
 type Quantity = DeratingRule['quantity'];
@@ -27,22 +21,12 @@ export function policyInText(
   text: string,
   id: string,
   file: string,
-): { readonly policy: DeratingPolicy | null; readonly faults: readonly PolicyFault[] } {
-  const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, schema: 'core', merge: false });
-  const faults: PolicyFault[] = [];
-  const report = (offset: number, message: string): void => {
-    const { line, col } = lines.linePos(offset);
-    faults.push({ message, line, column: col });
-  };
-  for (const error of document.errors) report(error.pos[0], `${file} is not valid YAML: ${error.message.split('\n', 1)[0] ?? ''}`);
-  const map = document.errors.length > 0 ? null : document.contents;
-  if (!isMap(map)) {
-    if (document.errors.length === 0) report(0, `${file} must hold lines like "title: Lines of this bench"`);
-    return { policy: null, faults };
-  }
+): { readonly policy: DeratingPolicy | null; readonly faults: readonly YamlFault[] } {
+  const { map, faults: shut, placeOf } = openYaml(text, { file, schema: 'core', holds: 'lines like "title: Lines of this bench"' });
+  if (map === null) return { policy: null, faults: shut };
+  const faults: YamlFault[] = [];
   const say: Say = (at, message) => {
-    report(isNode(at) ? (at.range?.[0] ?? 0) : 0, message);
+    faults.push({ message, ...placeOf(isNode(at) ? (at.range?.[0] ?? 0) : 0) });
   };
   return { policy: policyIn(map, id, file, say), faults };
 }
@@ -72,7 +56,7 @@ function inherited(map: YAMLMap, own: readonly DeratingRule[], say: Say): readon
   const base = DERATING_POLICIES.find((policy) => policy.id === name);
   const known = DERATING_POLICIES.map((policy) => policy.id);
   if (base === undefined) {
-    say(map.get('builds on', true), `There is no derating policy "${name}"${didYouMean(name, known)}; known are ${known.join(', ')}`);
+    say(map.get('builds on', true), `There is no derating policy "${name}"${didYouMean(name, known) || `; known are ${known.join(', ')}`}`);
     return [];
   }
   const isAnswered = ({ partClass, quantity }: DeratingRule): boolean =>
@@ -128,7 +112,7 @@ function oneOf<T extends string>(map: YAMLMap, key: string, known: readonly T[],
   const text = textOf(map, key, say);
   const found = known.find((one) => one === text);
   if (text === null || found !== undefined) return found ?? null;
-  say(map.get(key, true), `There is no ${key} "${text}"${didYouMean(text, known)}; known are ${known.join(', ')}`);
+  say(map.get(key, true), `There is no ${key} "${text}"${didYouMean(text, known) || `; known are ${known.join(', ')}`}`);
   return null;
 }
 

@@ -3,7 +3,8 @@ import { fileURLToPath } from 'node:url';
 import { formerAddressPages } from '../corpus/former-address-pages.ts';
 import type { SiteSettings } from '../corpus/prepared.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
-import type { Prepared, PrepareOptions } from './prepare.ts';
+import type { PrepareOptions } from './prepare-options.ts';
+import type { Prepared } from './prepare.ts';
 import { scanContent } from './scan-content.ts';
 
 /** What a build needs to know of the prepared content; the rest lies in the prepared folder. */
@@ -43,7 +44,8 @@ export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'o
       else if (message.says === 'done') preparation = message.preparation;
       else reject(new Error(message.reason));
     });
-    child.on('exit', (code) => {
+    // Not when it exits: what it said last may still be on its way.
+    child.on('close', (code) => {
       if (preparation === null) reject(new Error(`The process that reads the entries ended early (exit code ${String(code)})`));
       else resolve(preparation);
     });
@@ -53,7 +55,7 @@ export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'o
 
 /** What a build needs of a finished run. */
 export function preparationOf({ diagnostics, manifest }: Pick<Prepared, 'diagnostics' | 'manifest'>): Preparation {
-  const former = formerAddressPages(manifest.sheets).pages.flatMap(({ path, slug }) => {
+  const former = formerAddressPages(manifest.sheets).flatMap(({ path, slug }) => {
     const name = /^teardowns\/([^/]+)$/.exec(path)?.[1];
     return name === undefined ? [] : [[name, slug] as const];
   });

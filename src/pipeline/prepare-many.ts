@@ -8,7 +8,8 @@ import type { EntrySteps } from './entry-steps.ts';
 import { writeDeviceFiles } from './write-device-files.ts';
 import type { EntryLog } from './logs-of-entries.ts';
 import type { EntryPhoto } from './photos/photos-of-entries.ts';
-import { prepareEntry, type EntrySurroundings } from './prepare-entry.ts';
+import type { EntrySurroundings } from './entry-surroundings.ts';
+import { prepareEntry } from './prepare-entry.ts';
 import type { EntryFile } from './scan-content.ts';
 import { writeSheet } from './sheet-file.ts';
 

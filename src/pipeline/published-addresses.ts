@@ -10,13 +10,16 @@ import { byText } from './text-order.ts';
 /** Name of the list in the content folder: every address that was ever published, kept with the entries. */
 const PUBLISHED_ADDRESSES = 'published-addresses.txt';
 
+/** It grows with every build and is never shortened: this is some hundred thousand addresses. */
+const LARGEST_LIST = 16 * 1024 * 1024;
+
 const HEAD = '# Addresses that were published. Each build adds its own; each must lead somewhere for good.\n';
 
 /** Published addresses that would lead nowhere: no entry has them now, and none names them as a former address. */
 export function lostAddresses(content: string, entries: readonly EntryFile[], records: readonly EntryRecord[]): FileFinding[] {
   const path = join(content, PUBLISHED_ADDRESSES);
   if (!existsSync(path)) return [];
-  const read = readText(path);
+  const read = readText(path, LARGEST_LIST);
   if (!read.ok) return [{ file: PUBLISHED_ADDRESSES, finding: read.finding }];
   const drafts = new Set(records.filter(({ status }) => status === 'draft').map(({ slug }) => slug));
   // An entry that could not be read has its own findings and keeps its address.
@@ -42,7 +45,7 @@ function lost(address: string, line: number, drafts: ReadonlySet<string>): FileF
 /** Adds the addresses of these sheets to the list; writes nothing when all stand there already. */
 export function keepAddresses(content: string, slugs: readonly string[]): void {
   const path = join(content, PUBLISHED_ADDRESSES);
-  const read = existsSync(path) ? readText(path) : null;
+  const read = existsSync(path) ? readText(path, LARGEST_LIST) : null;
   if (read?.ok === false) return;
   const text = read === null ? HEAD : read.text;
   const known = new Set(linesOf(text).map(({ address }) => plainAddress(address)));

@@ -1,11 +1,11 @@
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { DeratingPolicy } from '../standards/derating/policy.ts';
 import { DERATING_POLICIES } from '../standards/derating/index.ts';
+import { listFolder } from './list-folder.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { policyInText } from './policy-in-text.ts';
 import { readText } from './read-text.ts';
-import { byText } from './text-order.ts';
 
 /** Name of the folder beside site.yaml. */
 const FOLDER = 'policies';
@@ -18,10 +18,8 @@ export function readPolicies(content: string): {
   const folder = join(content, FOLDER);
   if (!existsSync(folder)) return { policies: [], findings: [] };
   const findings: FileFinding[] = [];
-  const names = readdirSync(folder)
-    .filter((each) => !each.startsWith('.'))
-    .sort(byText);
-  const policies = names.flatMap((name) => {
+  const policies = listFolder(folder, FOLDER, findings).flatMap(({ name }) => {
+    if (name.startsWith('.')) return [];
     const file = `${FOLDER}/${name}`;
     const fault = nameFault(name, file);
     if (fault !== null) {

@@ -1,8 +1,9 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { isMap, isScalar, LineCounter, parseDocument, type Pair, type YAMLMap } from 'yaml';
+import { isScalar, type Pair, type YAMLMap } from 'yaml';
 import { didYouMean } from '../markdown/nearest-name.ts';
 import type { Finding } from '../diagnostics/finding.ts';
+import { openYaml } from './open-yaml.ts';
 import { pipelineFinding, type FileFinding, type PipelineRuleId } from './pipeline-rule.ts';
 import { DERATING_POLICIES } from '../standards/derating/index.ts';
 import type { DeratingPolicy } from '../standards/derating/policy.ts';
@@ -59,20 +60,12 @@ export function readSettings(
 }
 
 function settingsOf(text: string, policies: readonly DeratingPolicy[], report: (finding: Finding) => void): SiteSettings {
-  const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, schema: 'core', merge: false });
-  const say: Say = (rule, offset, message) => {
-    const { line, col } = lines.linePos(offset);
-    report(pipelineFinding(rule, message, { in: 'file', line, column: col }));
-  };
-  for (const error of document.errors)
-    say('site-settings-invalid', error.pos[0], `site.yaml is not valid YAML: ${firstSentence(error.message)}`);
-  if (document.errors.length > 0) return DEFAULT_SETTINGS;
-  if (!isMap(document.contents)) {
-    say('site-settings-invalid', 0, 'site.yaml must hold lines like "name: My bench"');
-    return DEFAULT_SETTINGS;
-  }
-  return settingsIn(document.contents, policies, say);
+  const { map, faults, placeOf } = openYaml(text, { file: SETTINGS_FILE, schema: 'core', holds: 'lines like "name: My bench"' });
+  for (const { message, line, column } of faults) report(pipelineFinding('site-settings-invalid', message, { in: 'file', line, column }));
+  if (map === null) return DEFAULT_SETTINGS;
+  return settingsIn(map, policies, (rule, offset, message) => {
+    report(pipelineFinding(rule, message, { in: 'file', ...placeOf(offset) }));
+  });
 }
 
 type Say = (rule: PipelineRuleId, offset: number, message: string) => void;
@@ -107,7 +100,7 @@ function isPolicy(id: string, own: readonly DeratingPolicy[], pair: Pair, say: S
   const known = [...DERATING_POLICIES, ...own].map((policy) => policy.id);
   if (known.includes(id)) return true;
   const offset = isScalar(pair.value) ? (pair.value.range?.[0] ?? 0) : 0;
-  say('site-settings-invalid', offset, `There is no derating policy "${id}"${didYouMean(id, known)}; known are ${known.join(', ')}`);
+  say('site-settings-invalid', offset, `There is no derating policy "${id}"${didYouMean(id, known) || `; known are ${known.join(', ')}`}`);
   return false;
 }
 
@@ -141,8 +134,4 @@ function valueOf(pair: Pair, key: string, say: Say): string | null {
     return null;
   }
   return text;
-}
-
-function firstSentence(message: string): string {
-  return (message.split('\n', 1)[0] ?? '').replace(/ at line \d+, column \d+:?$/, '');
 }

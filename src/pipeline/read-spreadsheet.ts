@@ -26,14 +26,18 @@ interface ParsedRow {
 /** Reads comma, semicolon or tab separated text strictly: a row that does not fit is reported, and all others are read. */
 export function readSpreadsheet(bytes: Uint8Array): Spreadsheet {
   const findings: Finding[] = [];
-  const parsed = rowsOf(bytes, findings).map((row) => ({ record: row.record, places: placesIn(row, delimiterOf(decoded(bytes) ?? '')) }));
-  const [head, ...body] = parsed;
+  const text = decoded(bytes);
+  if (text === null)
+    findings.push(pipelineFinding('file-not-utf8', 'The parts file is not UTF-8 text', { in: 'file', line: 1, column: 1 }));
+  const delimiter = delimiterOf(text ?? '');
+  const [head, ...body] = rowsOf(text ?? '', delimiter, findings).map((row) => ({ record: row.record, places: placesIn(row, delimiter) }));
   const heads = (head?.record ?? []).map((text) => text.trim());
   heads.forEach((text, column) => {
     const isAgain = heads.findIndex((other) => other.toLowerCase() === text.toLowerCase()) !== column;
     if (isAgain && text !== '') findings.push(rowFault(`The column "${text}" stands twice`, head?.places[column]));
   });
   const lineOfRow = (places: readonly Place[]): number => places[0]?.line ?? 1;
+  const placesOfLine = new Map(body.map(({ places }) => [lineOfRow(places), places]));
   return {
     rows: body.map(({ record, places }) => ({
       cells: Object.fromEntries(heads.map((text, column) => [text, record[column] ?? ''])),
@@ -42,23 +46,17 @@ export function readSpreadsheet(bytes: Uint8Array): Spreadsheet {
     findings,
     placeOf(line, name) {
       const column = heads.findIndex((text) => text.toLowerCase().startsWith(name.toLowerCase()));
-      const row = body.find(({ places }) => lineOfRow(places) === line);
-      return row?.places[column] ?? { line, column: 1 };
+      return placesOfLine.get(line)?.[column] ?? { line, column: 1 };
     },
   };
 }
 
-function rowsOf(bytes: Uint8Array, findings: Finding[]): ParsedRow[] {
-  const text = decoded(bytes);
-  if (text === null) {
-    findings.push(pipelineFinding('file-not-utf8', 'The parts file is not UTF-8 text', { in: 'file', line: 1, column: 1 }));
-    return [];
-  }
+function rowsOf(text: string, delimiter: string, findings: Finding[]): ParsedRow[] {
   const skip = (error: CsvError): void => void findings.push(rowFault(wordsOf(error), { line: lineOf(error), column: 1 }));
   try {
     const rows: readonly unknown[] = parse(text, {
       bom: true,
-      delimiter: delimiterOf(text),
+      delimiter,
       info: true,
       raw: true,
       skip_empty_lines: true,
@@ -88,6 +86,7 @@ function isParsedRow(row: unknown): row is ParsedRow {
   );
 }
 
+/** Null where the bytes are no UTF-8. */
 function decoded(bytes: Uint8Array): string | null {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);

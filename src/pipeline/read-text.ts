@@ -4,7 +4,7 @@ import type { Finding } from '../diagnostics/finding.ts';
 import { readingFinding } from '../entry/reading-rules.ts';
 import { pipelineFinding } from './pipeline-rule.ts';
 
-/** Largest entry, in bytes. */
+/** Largest entry, and largest file that an author writes beside the entries, in bytes. */
 const LARGEST_ENTRY = 256 * 1024;
 
 /** Text of a file with the hash of its bytes, or why it could not be read. */
@@ -16,7 +16,7 @@ export function readText(path: string, largest: number = LARGEST_ENTRY): ReadTex
   let bytes: Buffer;
   try {
     const { size } = statSync(path);
-    if (size > largest) return { ok: false, finding: tooLarge(size) };
+    if (size > largest) return { ok: false, finding: tooLarge(size, largest) };
     bytes = readFileSync(path);
   } catch (error) {
     return { ok: false, finding: pipelineFinding('file-unreadable', `The file could not be read (${errorCode(error)})`) };
@@ -45,8 +45,8 @@ function firstBadByte(bytes: Buffer): { readonly in: 'file'; readonly line: numb
 }
 
 /** Said before the file is read, so that a log of a gigabyte is not. */
-function tooLarge(size: number): Finding {
-  const message = `The file has ${String(Math.ceil(size / 1024))} KB; an entry has at most 256 KB.`;
+function tooLarge(size: number, largest: number): Finding {
+  const message = `The file has ${String(Math.ceil(size / 1024))} KB; at most ${String(largest / 1024)} KB are read.`;
   return readingFinding('file-too-large', { in: 'file', line: 1, column: 1 }, message);
 }
 

@@ -1,9 +1,9 @@
-import { existsSync, readdirSync, realpathSync, statSync, type Dirent } from 'node:fs';
+import { existsSync, realpathSync, statSync, type Dirent } from 'node:fs';
 import { join, sep } from 'node:path';
 import { addressOf, isAddress } from './address.ts';
+import { listFolder } from './list-folder.ts';
 import { pipelineFinding, type FileFinding, type PipelineRuleId } from './pipeline-rule.ts';
 import { errorCode } from './read-text.ts';
-import { byText } from './text-order.ts';
 
 /** A teardown's file that is there to be read. */
 export interface EntryFile {
@@ -34,15 +34,6 @@ export function scanContent(content: string): ContentListing {
   }
   reportCollisions(entries, findings);
   return { entries, findings };
-}
-
-function listFolder(path: string, file: string, findings: FileFinding[]): Dirent[] {
-  try {
-    return readdirSync(path, { withFileTypes: true }).sort((one, other) => byText(one.name, other.name));
-  } catch (error) {
-    report(findings, file, 'file-unreadable', `The folder could not be read (${errorCode(error)})`);
-    return [];
-  }
 }
 
 function isFolder(path: string): boolean {

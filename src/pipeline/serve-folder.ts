@@ -1,7 +1,9 @@
 import { createReadStream, readFileSync, realpathSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, resolve, sep } from 'node:path';
-import { pipeline } from 'node:stream';
+import { pipeline, type Transform } from 'node:stream';
+import { constants, createBrotliCompress, createGzip } from 'node:zlib';
+import { contentCoding, type ContentCoding } from './content-coding.ts';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -111,19 +113,34 @@ function fileUnder(root: string, below: string): Found {
   return realpathSync(file).startsWith(root + sep) ? { file, lacksSlash: false } : NOTHING;
 }
 
+/** Kinds that are text; pictures and fonts are packed already. */
+const PACKS = new Set(['.html', '.css', '.js', '.mjs', '.json', '.csv', '.txt', '.xml', '.svg', '.wasm', '.webmanifest']);
+/** Shorter files are sent as they are: a packet holds them either way. */
+const LEAST_PACKED = 1000;
+
 function send(request: IncomingMessage, response: ServerResponse, status: number, file: string): void {
-  const size = statSync(file).size;
+  const { size } = statSync(file);
+  const ending = extname(file).toLowerCase();
+  const canBePacked = PACKS.has(ending) && size >= LEAST_PACKED;
+  const coding = canBePacked ? contentCoding(request.headers['accept-encoding']) : null;
   response.writeHead(status, {
-    'Content-Type': TYPES[extname(file).toLowerCase()] ?? 'application/octet-stream',
-    'Content-Length': size,
+    'Content-Type': TYPES[ending] ?? 'application/octet-stream',
     'Cache-Control': 'no-cache',
+    ...(canBePacked ? { Vary: 'Accept-Encoding' } : {}),
+    ...(coding === null ? { 'Content-Length': size } : { 'Content-Encoding': coding }),
   });
   if (request.method === 'HEAD') {
     response.end();
     return;
   }
   // A reader who leaves in the middle is no fault of the server.
-  pipeline(createReadStream(file), response, () => undefined);
+  const source = createReadStream(file);
+  if (coding === null) pipeline(source, response, () => undefined);
+  else pipeline(source, packer(coding), response, () => undefined);
+}
+
+function packer(coding: ContentCoding): Transform {
+  return coding === 'br' ? createBrotliCompress({ params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }) : createGzip();
 }
 
 /** Starts a server on this machine only; with port 0, or when the port is taken and `orAny` allows, on any free one. Resolves to its address. */

@@ -44,7 +44,7 @@ export function summaryOf({
     corrections: entry.corrections,
     formerAddresses: entry.formerAddresses,
     recall: entry.recall,
-    instruments: instrumentsUsed(entry),
+    instruments: instrumentsUsed(entry, derived.logs),
     traits: traitsOf(entry, derived),
     digest,
   };

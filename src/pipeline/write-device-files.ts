@@ -10,10 +10,10 @@ import type { PageWork } from './page-work.ts';
 import { writeIfChanged } from './write-if-changed.ts';
 
 /** Writes the files of one device. */
-export function writeDeviceFiles(prepared: string, { entry, derived }: PreparedSheet, { summary, across }: PageWork): void {
+export function writeDeviceFiles(prepared: string, { entry, derived, photos }: PreparedSheet, { summary, across }: PageWork): void {
   const files = deviceFiles(entry.slug);
   const write = (path: string, text: string): void => void writeIfChanged(openDataPath(prepared, path), text);
-  write(files.data, `${JSON.stringify(deviceData(entry, derived))}\n`);
+  write(files.data, `${JSON.stringify(deviceData(entry, derived, photos))}\n`);
   write(files.compared, JSON.stringify(comparedSheet(summary, across.facts)));
   write(files.planned, JSON.stringify(plannedDevice(entry, derived.shares)));
   // The last one: that it is there tells that all are.

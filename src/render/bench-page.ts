@@ -1,8 +1,8 @@
 import type { Accuracy, Bench, Instrument } from '../entry/bench.ts';
 import type { SheetSummary } from '../corpus/prepared.ts';
 import { escapeText } from '../figures/markup.ts';
-import { counted } from './words.ts';
 import { sideZone, ZONE_END, zoneList, zoneStart, type ZoneFrame } from './zone.ts';
+import { counted } from '../units/counted.ts';
 
 /** What the page needs of each sheet. */
 export type SheetOnBench = Pick<SheetSummary, 'slug' | 'maker' | 'name' | 'instruments'>;
@@ -29,7 +29,13 @@ export function benchZones({ instruments, methods }: Bench, sheets: readonly She
 }
 
 function methodList(methods: Bench['methods']): string {
-  return `<dl class="says">${methods.map(({ name, how }) => `<dt>${escapeText(name)}</dt><dd>${escapeText(how)}</dd>`).join('')}</dl>`;
+  return `<dl class="says">${methods.map(({ id, name, how, of }) => `<dt id="${escapeText(id)}">${escapeText(name)}</dt><dd>${escapeText(how)}${alwaysFor(name, of)}</dd>`).join('')}</dl>`;
+}
+
+/** What a method is used for without being named, where its name does not say it already. */
+function alwaysFor(name: string, of: readonly string[]): string {
+  const others = of.filter((subject) => subject !== name.toLowerCase());
+  return others.length === 0 ? '' : `<span class="sub">Used for ${escapeText(others.join(', '))}.</span>`;
 }
 
 function instrumentTable(instruments: readonly Instrument[], sheets: readonly SheetOnBench[]): string {

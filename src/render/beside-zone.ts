@@ -4,8 +4,9 @@ import type { SheetRank } from '../corpus/sheet-ranks.ts';
 import { escapeText } from '../figures/markup.ts';
 import type { SheetBeside } from '../corpus/sheet-beside.ts';
 import type { SheetZone } from './sheet-zone.ts';
-import { sentence, sentenceCase } from './words.ts';
+import { sentence } from './words.ts';
 import { ordinal } from './ordinal.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** The nearest sheets with the evidence, and the sheet's places among comparable ones; null where there is neither. */
 export function besideZone(

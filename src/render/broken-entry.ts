@@ -1,8 +1,8 @@
 import { escapeText } from '../figures/markup.ts';
 import type { Manifest } from '../corpus/prepared.ts';
 import { findingList } from './findings.ts';
-import { counted } from './words.ts';
 import { ZONE_END, zoneStart } from './zone.ts';
+import { counted } from '../units/counted.ts';
 
 /** Page of an entry that cannot be shown yet: what is wrong, where, and what to do. Only made in `dev`. */
 export function brokenEntryZones({ slug, file, diagnostics }: Manifest['broken'][number]): string {

@@ -1,6 +1,7 @@
 import type { ComparisonRow } from '../corpus/comparison-row.ts';
 import type { SheetFacts } from '../corpus/sheet-facts.ts';
 import type { SheetSummary } from '../corpus/prepared.ts';
+import type { Connector } from '../entry/entry.ts';
 import { pathGlyphs } from './path-glyphs.ts';
 
 /** One device as the comparison needs it; also the file that a choice of the reader fetches. */
@@ -12,7 +13,7 @@ export interface ComparedSheet {
   readonly revision: string;
   readonly kind: string;
   readonly outline: readonly [number, number, number] | null;
-  readonly ports: readonly { readonly id: string; readonly connector: string }[];
+  readonly ports: readonly { readonly id: string; readonly connector: Connector }[];
   /** Blocks of the power path that have a drawing, each once. */
   readonly glyphs: readonly string[];
   readonly rows: readonly ComparisonRow[];

@@ -8,7 +8,6 @@ import { miniPort } from '../figures/mini-front.ts';
 import { offersOverlay } from '../figures/offers-overlay.ts';
 import { glyphChain } from '../figures/stage-glyph.ts';
 import { placeStrip, ratioStrip, type StripMark } from '../figures/place-strip.ts';
-import type { Connector } from '../entry/entry.ts';
 import type { ComparedSheet } from './compared-sheet.ts';
 import { markWith } from './mark.ts';
 import { scrollRegion } from './scroll-region.ts';
@@ -114,14 +113,7 @@ function frontMarkup(
   const ports = sheet.ports.filter((port) => port.connector !== 'wireless');
   const pitch = (w - 8) / Math.max(1, ports.length);
   const drawn = ports.map((port, at) =>
-    // The summary's connectors come out of our own entry reader, which knows no others.
-    miniPort(
-      { id: port.id, connector: port.connector as Connector },
-      left + 4 + pitch * (at + 0.5),
-      base - h / 2,
-      Math.min(9 * scale, pitch - 3),
-      'thin',
-    ),
+    miniPort(port, left + 4 + pitch * (at + 0.5), base - h / 2, Math.min(9 * scale, pitch - 3), 'thin'),
   );
   return (
     `<svg class="fig front" aria-hidden="true" width="${px(longest + 2)}" height="${px(base + 22)}" viewBox="0 0 ${px(longest + 2)} ${px(base + 22)}">` +

@@ -1,8 +1,8 @@
+import { counted } from '../units/counted.ts';
 import type { DataColumn } from '../corpus/open-data/data-column.ts';
 import { DEVICE_COLUMNS } from '../corpus/open-data/device-columns.ts';
 import { PART_COLUMNS } from '../corpus/open-data/part-columns.ts';
 import { escapeText } from '../figures/markup.ts';
-import { countOf } from './count-words.ts';
 import { stackCell, stackTable } from './stack-table.ts';
 import { ZONE_END, sideZone, zoneList, zoneStart } from './zone.ts';
 
@@ -30,7 +30,7 @@ const FILE_WORDS =
 
 function fileTable(sheetCount: number): string {
   const ofAll = [
-    ['devices.csv', `One row for each of ${countOf(sheetCount, 'teardown')}; units in the heads, evidence beside each figure.`],
+    ['devices.csv', `One row for each of ${counted(sheetCount, 'teardown')}; units in the heads, evidence beside each figure.`],
     ['parts.csv', 'One row for each key of every part list, with its rating as found and in numbers.'],
     ['datapackage.json', 'Descriptor of both after the Data Package standard, version 2: columns, types, keys, licence.'],
     ['device.schema.json', 'JSON Schema (draft 2020-12) of the file of one device.'],

@@ -4,6 +4,7 @@ import type { PreparedSheet } from '../corpus/prepared.ts';
 import { efficiencyZone } from './efficiency-zone.ts';
 import { benchAnswerList } from './bench-answers.ts';
 import { cautionBox, cautionOf } from './caution-box.ts';
+import { gainCurveView } from './gain-curve.ts';
 import { logsZone } from './logs.ts';
 import { offersSide, offersView } from './offers.ts';
 import { outlineView } from './outline.ts';
@@ -23,6 +24,7 @@ import { sentence } from './words.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableZones } from './table-zones.ts';
 import { contents, prose } from './teardown-prose.ts';
+import { voltageZone } from './voltage-zone.ts';
 
 /** Draws everything of a sheet that follows from its own entry; what stands beside other sheets is put in by `teardownZones`. */
 export function drawSheet(sheet: PreparedSheet): DrawnBody {
@@ -77,11 +79,14 @@ function inShortZone({ entry, derived }: PreparedSheet): SheetZone {
   };
 }
 
-/** What belongs to the stress figure where the author placed the figure in the text. */
-function stagesZone({ derived, placed }: PreparedSheet): SheetZone | null {
-  const matter = placed.includes('stress') ? stageByStage(derived) : '';
+/** What belongs to the stress figure where the author placed the figure in the text, or where no part has a rating to be held against. */
+function stagesZone(sheet: PreparedSheet): SheetZone | null {
+  const { derived, placed } = sheet;
+  const matter = derived.stress.length === 0 || placed.includes('stress') ? stageByStage(derived, gainCurveView(sheet)) : '';
   if (matter === '') return null;
-  const side = '<p>What the stress figure says of each stage, in words. An indication, not a compliance verdict.</p>';
+  const shown =
+    derived.stress.length === 0 ? 'What each stage works at, worked out' : 'What the stress figure says of each stage, in words';
+  const side = `<p>${shown}. An indication, not a compliance verdict.</p>`;
   return { title: 'Stage by stage', layout: 'side', side, matter };
 }
 
@@ -99,9 +104,10 @@ function figureZones(sheet: PreparedSheet): readonly (SheetZone | null)[] {
           title: 'Stress against rating',
           layout: 'full',
           side: 'Worst corner of line, load and output voltage for each part that has a rating. The heavy tick is the derating limit of the policy; the thin line at <span class="mono">1.00</span> is the rating.',
-          matter: `${stressView(derived)}<p class="note under">Whiskers span the corners of every input’s tolerance. An indication, not a compliance verdict.</p>${stageByStage(derived)}`,
+          matter: `${stressView(derived)}<p class="note under">Whiskers span the corners of every input’s tolerance. An indication, not a compliance verdict.</p>${stageByStage(derived, gainCurveView(sheet))}`,
         },
     efficiencyZone(sheet),
+    voltageZone(sheet),
     photosZone(sheet),
     entry.parts.length === 0 || placed('parts')
       ? null

@@ -11,7 +11,8 @@ import { isMissing } from '../values/value.ts';
 import { fold } from './fold.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableView } from './table-view.ts';
-import { counted, sentence } from './words.ts';
+import { sentence } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 /** Charts of one device; further voltages stand in the table. */
 const MOST_CHARTS = 4;
@@ -63,7 +64,7 @@ function sideText({ runs, noLoad, judgements, outOfScope }: EfficiencyFigures): 
 /** One chart for each port and voltage with two points or more. */
 function chartsOf(figures: EfficiencyFigures): string {
   const drawable = figures.runs.filter((run) => run.points.filter(isPlaced).length > 1);
-  const groups = [...Map.groupBy(drawable, ({ port, setting }) => `${String(port)} ${String(setting)}`).values()];
+  const groups = [...Map.groupBy(drawable, ({ port, settings }) => `${String(port)} ${String(settings)}`).values()];
   return groups
     .slice(0, MOST_CHARTS)
     .map((runs, index) => chartOf(runs, figures, index))
@@ -74,7 +75,7 @@ function chartOf(runs: readonly EfficiencyRun[], figures: EfficiencyFigures, ind
   const [first] = runs;
   if (first === undefined) return '';
   const sorted = [...runs].sort((one, other) => (other.line ?? 0) - (one.line ?? 0));
-  const name = `${first.port ?? 'Output'} at ${first.setting === null ? 'its voltage' : `${String(first.setting)} V`}`;
+  const name = `${first.port ?? 'Output'} at ${first.settings ?? 'its voltage'}`;
   const means = sorted.map(
     ({ line, mean }) => `${String(line)} V ${isMissing(mean) ? 'not known' : `${(mean.nominal * 100).toFixed(1)} %`}`,
   );
@@ -119,8 +120,8 @@ function openEnd({ low, high }: EfficiencySpan): 'above' | 'below' | null {
 }
 
 /** The limit of the mean that is in force, and the one of a tenth of the load where a rule has it; each once. */
-function limitsOf({ port, setting, fullAmps }: EfficiencyRun, { judgements }: EfficiencyFigures): readonly EfficiencyLimit[] {
-  const own = judgements.filter((judgement) => judgement.port === port && judgement.setting === setting);
+function limitsOf({ port, setting, settings, fullAmps }: EfficiencyRun, { judgements }: EfficiencyFigures): readonly EfficiencyLimit[] {
+  const own = judgements.filter((judgement) => judgement.port === port && judgement.settings === settings);
   return (['average', 'a tenth of the load'] as const).flatMap((of) => {
     const held = own.filter((judgement) => judgement.of === of);
     const first = EFFICIENCY_RULES.map(({ id }) => held.find(({ rule }) => rule === id)).find((judgement) => judgement !== undefined);

@@ -1,10 +1,10 @@
+import { sentenceCase } from '../units/sentence-case.ts';
 import { familySupply } from '../corpus/family-sentence.ts';
 import type { FamilyBlock, TopologyFamily } from '../corpus/topology-families.ts';
 import { isConnector } from '../figures/drawn-connectors.ts';
 import { escapeText } from '../figures/markup.ts';
 import { connectorFace } from '../figures/port-face.ts';
 import { stageGlyph } from '../figures/stage-glyph.ts';
-import { capitalised } from './count-words.ts';
 
 const SUPPLIES = {
   mains: { name: 'Mains', shape: '<circle cx="17" cy="17" r="16.25"/><path d="M7 17q5-11 10 0t10 0"/>' },
@@ -34,7 +34,7 @@ function blockItem(block: FamilyBlock, total: number, barrier: FamilyBlock | und
   const crosses = block === barrier;
   const side = barrier === undefined ? '' : ` <span class="fside">${sideWords(block)}</span>`;
   const count = block.sheets < total ? ` <span class="fside q">${String(block.sheets)} of ${String(total)} sheets</span>` : '';
-  const name = `<span class="fname"><b>${escapeText(capitalised(block.name))}</b>${side}${count}</span>`;
+  const name = `<span class="fname"><b>${escapeText(sentenceCase(block.name))}</b>${side}${count}</span>`;
   return `<li${crosses ? ' class="crosses"' : ''}><span class="fglyph">${stageGlyph(block.kind)}</span> ${name}${crosses ? ` ${BARRIER}` : ''}</li>`;
 }
 

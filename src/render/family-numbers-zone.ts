@@ -1,9 +1,10 @@
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 import { partAddress } from '../corpus/address.ts';
 import { familyFigures, type FamilyFigure } from '../corpus/family/family-figures.ts';
 import { familySignature, type FamilySignature } from '../corpus/family/family-signature.ts';
 import type { TopologyFamily } from '../corpus/topology-families.ts';
 import { escapeText } from '../figures/markup.ts';
-import { capitalised, countOf } from './count-words.ts';
 import { stackCell, stackTable } from './stack-table.ts';
 import { sideZone, type ZoneFrame } from './zone.ts';
 
@@ -17,7 +18,7 @@ export function familyNumbersZone(zone: ZoneFrame, family: TopologyFamily): stri
 
 function signatureList({ isolated, rectification, fanOut }: FamilySignature): string {
   const shared = [...rectification, ...fanOut].map(
-    ({ words, sheets }) => `<li>${escapeText(capitalised(words))} <span class="soft">${countOf(sheets, 'sheet')}</span></li>`,
+    ({ words, sheets }) => `<li>${escapeText(sentenceCase(words))} <span class="soft">${counted(sheets, 'sheet')}</span></li>`,
   );
   return `<ul class="lines"><li>${isolated ? 'Isolated' : 'Not isolated'}</li>${shared.join('')}</ul>`;
 }

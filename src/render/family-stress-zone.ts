@@ -1,8 +1,8 @@
+import { sentenceCase } from '../units/sentence-case.ts';
 import { familyStress, type FamilyStress } from '../corpus/family/family-stress.ts';
 import type { TopologyFamily } from '../corpus/topology-families.ts';
 import { familyStrip, familyStripAxis } from '../figures/family-strip.ts';
 import { escapeText } from '../figures/markup.ts';
-import { capitalised } from './count-words.ts';
 import { markWith } from './mark.ts';
 import { stackCell } from './stack-table.ts';
 import { sideZone, type ZoneFrame } from './zone.ts';
@@ -35,7 +35,7 @@ function rowOf(row: FamilyStress): string {
   const worst = row.worst.toFixed(2);
   const judged = row.isOver ? markWith('over', ` <span class="vh">over </span><span class="q">${worst}</span>`) : worst;
   return (
-    `<tr><th scope="row" class="full role">${escapeText(capitalised(row.name))}</th><td class="bar-col full">${familyStrip(row)}</td>` +
+    `<tr><th scope="row" class="full role">${escapeText(sentenceCase(row.name))}</th><td class="bar-col full">${familyStrip(row)}</td>` +
     `${stackCell('Median', row.median.toFixed(2), 'n')}${stackCell('Worst', judged, 'n')}${stackCell('Sheets', row.marks.length, 'n')}</tr>`
   );
 }

@@ -4,7 +4,9 @@ import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { Correction } from '../entry/entry.ts';
 import { fold } from './fold.ts';
 import { markWith } from './mark.ts';
-import { counted, sentence, sentenceCase } from './words.ts';
+import { sentence } from './words.ts';
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** What the checks say, in three columns: severity, subject and place; what and why; the author's answer. */
 export function findingList(diagnostics: readonly Diagnostic[], options: { readonly answers: boolean } = { answers: true }): string {

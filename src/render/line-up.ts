@@ -1,8 +1,7 @@
 import { figure } from '../figures/markup.ts';
 import { lineUp, type FrontEdges, type LineUpDevice } from '../figures/silhouette.ts';
-import type { Connector } from '../entry/entry.ts';
 import type { SheetSummary } from '../corpus/prepared.ts';
-import { counted } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 /** Sheets in a line-up. */
 const LINE_UP = 14;
@@ -10,11 +9,6 @@ const LINE_UP = 14;
 /** Front edges; a car adapter lies on its side, as it does in a drawer and on a bench. */
 export function frontOf(sheet: SheetSummary, [length, , height]: readonly [number, number, number]): FrontEdges {
   return sheet.kind === 'car charger' && height > length ? { length: height, height: length } : { length, height };
-}
-
-function drawnPorts(sheet: SheetSummary): LineUpDevice['ports'] {
-  // The summary's connectors come out of our own entry reader, which knows no others.
-  return sheet.ports.map((port) => ({ id: port.id, connector: port.connector as Connector }));
 }
 
 /** The latest sheets as a figure: fronts at one scale in the order of rated power; empty with fewer than two. */
@@ -28,7 +22,7 @@ export function lineUpFigure(sheets: readonly SheetSummary[]): string {
             label: sheet.name,
             watts: sheet.ratedWatts,
             front: frontOf(sheet, sheet.outline),
-            ports: drawnPorts(sheet),
+            ports: sheet.ports,
             newest: index === 0,
           },
         ],

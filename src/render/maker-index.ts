@@ -1,7 +1,7 @@
+import { counted } from '../units/counted.ts';
 import type { MakerPage } from '../corpus/maker-uses.ts';
 import type { ListPage } from '../corpus/pages-of.ts';
 import { escapeText } from '../figures/markup.ts';
-import { countOf } from './count-words.ts';
 import { pageTurner } from './page-turner.ts';
 import { stackCell, stackTable } from './stack-table.ts';
 import { ZONE_END, sideZone, zoneList, zoneStart } from './zone.ts';
@@ -20,9 +20,9 @@ export function makerIndexZones(makers: readonly MakerPage[], list: ListPage<Mak
 
 function countSentence(makers: readonly MakerPage[]): string {
   if (makers.length === 0) return 'Names on devices, and on the parts inside them.';
-  const onDevices = countOf(makers.filter((maker) => maker.devices.length > 0).length, 'name');
-  const onParts = countOf(makers.filter((maker) => maker.partSheetCount > 0).length, 'name');
-  return `${countOf(makers.length, 'name')}: ${onDevices} on devices, ${onParts} on parts inside them.`;
+  const onDevices = counted(makers.filter((maker) => maker.devices.length > 0).length, 'name');
+  const onParts = counted(makers.filter((maker) => maker.partSheetCount > 0).length, 'name');
+  return `${counted(makers.length, 'name')}: ${onDevices} on devices, ${onParts} on parts inside them.`;
 }
 
 function makerTable(makers: readonly MakerPage[]): string {

@@ -1,9 +1,9 @@
+import { counted } from '../units/counted.ts';
 import { partAddress } from '../corpus/address.ts';
 import type { CorpusSheet } from '../corpus/corpus-sheet.ts';
 import { makerLists } from '../corpus/maker-lists.ts';
 import type { MakerPage, MakerPart } from '../corpus/maker-uses.ts';
 import { escapeText } from '../figures/markup.ts';
-import { countOf } from './count-words.ts';
 import { deviceTable } from './device-table.ts';
 import { linkList } from './inline-list.ts';
 import { pageTurner } from './page-turner.ts';
@@ -45,9 +45,9 @@ function opening(maker: MakerPage): string {
 
 function factSentence(maker: MakerPage): string {
   const facts = [
-    ...(maker.devices.length > 0 ? [`${countOf(maker.devices.length, 'device')} sold under this name`] : []),
-    ...(maker.parts.length > 0 ? [`${countOf(maker.parts.length, 'part number')} of this maker`] : []),
-    ...(maker.partSheetCount > 0 ? [`its parts on ${countOf(maker.partSheetCount, 'sheet')}`] : []),
+    ...(maker.devices.length > 0 ? [`${counted(maker.devices.length, 'device')} sold under this name`] : []),
+    ...(maker.parts.length > 0 ? [`${counted(maker.parts.length, 'part number')} of this maker`] : []),
+    ...(maker.partSheetCount > 0 ? [`its parts on ${counted(maker.partSheetCount, 'sheet')}`] : []),
   ];
   return `${facts.join('; ')}.`;
 }
@@ -69,5 +69,5 @@ function sheetLinks(sheets: readonly CorpusSheet[]): string {
 }
 
 function moreOf(all: readonly unknown[], shown: readonly unknown[]): string {
-  return all.length > shown.length ? ` and ${countOf(all.length - shown.length, 'other')}` : '';
+  return all.length > shown.length ? ` and ${counted(all.length - shown.length, 'other')}` : '';
 }

@@ -2,9 +2,11 @@ import { escapeText } from '../figures/markup.ts';
 import { scrollRegion } from './scroll-region.ts';
 import { factValue } from '../derived/fact-value.ts';
 import { isMissing } from '../values/value.ts';
+import { instrumentWords, methodWords } from './made-by.ts';
 import { quantityWords } from './quantity.ts';
 import type { Claim, Entry, MeasuredPoint } from '../entry/entry.ts';
-import { sentenceCase } from './words.ts';
+import { methodClass } from '../entry/method-class.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** Measured figures with their conditions, then what the maker or a document states; empty where there is neither. */
 export function measurementsView(entry: Entry): string {
@@ -18,7 +20,7 @@ function measuredTable(points: readonly MeasuredPoint[]): string {
   const rows = points.map(
     (point) =>
       `<tr><th scope="row">${escapeText(sentenceCase(point.subject))}${point.place === null ? '' : `<span class="kind">${escapeText(point.place)}</span>`}</th>` +
-      `<td class="n">${readingCell(point)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${escapeText(methodOf(point))}</td>` : ''}</tr>`,
+      `<td class="n">${readingCell(point)}${reportedWord(point)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${methodOf(point)}</td>` : ''}</tr>`,
   );
   return scrollRegion(
     'Measurements',
@@ -26,14 +28,20 @@ function measuredTable(points: readonly MeasuredPoint[]): string {
   );
 }
 
-/** As written, linked to the instrument of the bench that it was read on, with what that leaves open. */
+/** As written, linked to the instrument of the bench that it was read on or the method, with what the instrument leaves open. */
 function readingCell({ value }: MeasuredPoint): string {
   const written = escapeText(value.quantity.written);
-  if (value.readOn === undefined) return written;
+  const anchor = value.readOn?.instrument ?? value.method;
+  if (anchor === undefined) return written;
   const known = factValue(value);
   const interval = isMissing(known) ? '' : quantityWords(known, { interval: true });
   const spread = !interval.includes(' to ') ? '' : `<span class="kind">${escapeText(interval)}</span>`;
-  return `<a class="q" href="/bench/#${escapeText(value.readOn.instrument)}">${written}</a>${spread}`;
+  return `<a class="q" href="/bench/#${escapeText(anchor)}">${written}</a>${spread}`;
+}
+
+/** A figure that a system gives of itself is of a lower class, and says so where it stands. */
+function reportedWord({ method, instrument }: MeasuredPoint): string {
+  return methodClass(method, instrument) === 'reported' ? '<span class="kind">reported, not measured</span>' : '';
 }
 
 /** "line 230 V, load 100 %". */
@@ -43,9 +51,15 @@ function conditions(point: MeasuredPoint): string {
     .join(', ');
 }
 
-function methodOf(point: MeasuredPoint): string {
-  return [point.value.evidence === 'measured' ? null : point.value.evidence, point.instrument, point.method, point.note]
-    .filter((piece) => piece !== null)
+/** Evidence, instruments, method and note; what stands on the bench page is a link. */
+function methodOf({ value, instrument, byInstrument, method, byMethod, note }: MeasuredPoint): string {
+  return [
+    value.evidence === 'measured' ? '' : escapeText(value.evidence),
+    instrument === null ? '' : instrumentWords(instrument, byInstrument),
+    methodWords(method, byMethod),
+    note === null ? '' : escapeText(note),
+  ]
+    .filter((piece) => piece !== '')
     .join('; ');
 }
 

@@ -1,8 +1,8 @@
+import { counted } from '../units/counted.ts';
 import type { SheetSummary } from '../corpus/prepared.ts';
 import type { MethodUses } from '../corpus/method-uses.ts';
 import { escapeText } from '../figures/markup.ts';
 import { formatInterval } from '../units/format.ts';
-import { countOf } from './count-words.ts';
 import { sideZone } from './zone.ts';
 
 /** A use of a formula with the sheet that it stands on. */
@@ -10,15 +10,15 @@ type ShownUse = MethodUses['newest'][number] & { readonly sheet: Pick<SheetSumma
 
 /** The sentence near the formula that leads to its uses. */
 export function usedOn(sheets: number): string {
-  return `Used on <a href="#D">${countOf(sheets, 'sheet')}</a>. `;
+  return `Used on <a href="#D">${counted(sheets, 'sheet')}</a>. `;
 }
 
 /** The zone of the sheets that use a formula, each with one of its values. */
 export function methodUseZone(uses: readonly ShownUse[], sheets: number): string {
   const how =
     sheets > uses.length
-      ? `The newest ${String(uses.length)} of ${countOf(sheets, 'sheet')}.`
-      : `${countOf(uses.length, 'sheet')}, newest first.`;
+      ? `The newest ${String(uses.length)} of ${counted(sheets, 'sheet')}.`
+      : `${counted(uses.length, 'sheet')}, newest first.`;
   return sideZone(
     { letter: 'D', title: 'Sheets that use it', label: 'Sheets that use it' },
     `<p>${how} Each with one of its values; the interval spans the corners of every input’s tolerance.</p>`,
@@ -29,7 +29,7 @@ export function methodUseZone(uses: readonly ShownUse[], sheets: number): string
 
 function useRow({ sheet, label, others, value }: ShownUse): string {
   const { number, unit, interval } = formatInterval(value, value.dimension);
-  const more = others > 0 ? `<span class="soft"> and ${countOf(others, 'other')}</span>` : '';
+  const more = others > 0 ? `<span class="soft"> and ${counted(others, 'other')}</span>` : '';
   return (
     `<tr><td class="m1" data-head="No.">${escapeText(sheet.number ?? '–')}</td>` +
     `<th scope="row"><a href="/teardowns/${sheet.slug}/">${escapeText(`${sheet.maker} ${sheet.name}`)}</a></th>` +

@@ -5,7 +5,7 @@ import type { Offer } from '../usb-pd/offer.ts';
 import { fixedNumber } from './quantity.ts';
 import { fold } from './fold.ts';
 import { offerFigures } from './offer-figures.ts';
-import { counted } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 /** A number without the zeros that say nothing: 3.3, 21, 2.25. */
 function short(value: number): string {

@@ -1,6 +1,6 @@
+import { formatNumber } from '../units/format-number.ts';
 import { pageAddress } from '../corpus/address.ts';
 import type { ListPage } from '../corpus/pages-of.ts';
-import { grouped } from './count-words.ts';
 
 /**
  * Words and links under a list that goes on over several pages; nothing where one page holds it.
@@ -14,8 +14,8 @@ export function pageTurner(list: ListPage<unknown>, base: string): string {
   );
   const items = near.map((page, index) => {
     const skips = index > 0 && page - (near[index - 1] ?? page) > 1;
-    return `<li${skips ? ' class="gap"' : ''}>${page === list.page ? `<b aria-current="page">${grouped(page)}</b>` : `<a href="${page === 1 ? base : `${base}${pageAddress(page)}/`}">${grouped(page)}</a>`}</li>`;
+    return `<li${skips ? ' class="gap"' : ''}>${page === list.page ? `<b aria-current="page">${formatNumber(page, 0)}</b>` : `<a href="${page === 1 ? base : `${base}${pageAddress(page)}/`}">${formatNumber(page, 0)}</a>`}</li>`;
   });
-  const rows = `<span class="q">${grouped(list.first)} to ${grouped(list.first + list.rows.length - 1)}</span> of <span class="q">${grouped(list.total)}</span>`;
+  const rows = `<span class="q">${formatNumber(list.first, 0)} to ${formatNumber(list.first + list.rows.length - 1, 0)}</span> of <span class="q">${formatNumber(list.total, 0)}</span>`;
   return `<nav class="turner" aria-label="Pages of this list"><p class="note">Rows ${rows}</p><ul>${items.join('')}</ul></nav>`;
 }

@@ -1,7 +1,7 @@
+import { sentenceCase } from '../units/sentence-case.ts';
 import { partAddress } from '../corpus/address.ts';
 import { FACT_FIELDS, type PartFacts } from '../corpus/part-facts/part-facts.ts';
 import { escapeText } from '../figures/markup.ts';
-import { capitalised } from './count-words.ts';
 import { correctionList } from './findings.ts';
 
 /**
@@ -12,7 +12,7 @@ import { correctionList } from './findings.ts';
 export function partFactSheet(facts: PartFacts, number: string): string {
   const stated = FACT_FIELDS.flatMap((field) => {
     const value = facts.stated[field];
-    return value === undefined ? [] : [`<div><dt>${capitalised(field)}</dt><dd>${valueWords(value)}</dd></div>`];
+    return value === undefined ? [] : [`<div><dt>${sentenceCase(field)}</dt><dd>${valueWords(value)}</dd></div>`];
   });
   const note = facts.note === null ? '' : `<p>${escapeText(facts.note)}</p>`;
   const corrections = facts.corrections.length === 0 ? '' : correctionList(facts.corrections, null);

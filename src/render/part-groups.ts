@@ -1,6 +1,6 @@
 import type { Entry, Part, Stage } from '../entry/entry.ts';
 import { stageOf } from '../stages/index.ts';
-import { sentenceCase } from './words.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** A stage and its parts; parts of no stage come last. */
 export interface PartGroup {

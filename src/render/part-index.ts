@@ -1,8 +1,10 @@
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
+import { formatNumber } from '../units/format-number.ts';
 import { byRole, type RoleGroup } from '../corpus/part-index.ts';
 import type { PartPage } from '../corpus/part-uses.ts';
 import type { ListPage } from '../corpus/pages-of.ts';
 import { escapeText } from '../figures/markup.ts';
-import { capitalised, countOf, grouped } from './count-words.ts';
 import { markWith } from './mark.ts';
 import { pageTurner } from './page-turner.ts';
 import { roleWords } from './role-words.ts';
@@ -15,11 +17,11 @@ const BY_ROLE = { letter: 'B', title: 'By role', label: 'By role' } as const;
 /** Zones of one page of the index of part numbers. `sheetCount` counts the sheets of the whole site. */
 export function partIndexZones(parts: readonly PartPage[], list: ListPage<PartPage>, sheetCount: number): string {
   const shared = parts.filter((part) => part.sheetCount > 1).length;
-  const counted =
+  const howMany =
     parts.length === 0
       ? ''
-      : `${countOf(parts.length, 'part number')} on ${countOf(sheetCount, 'sheet')}; ${grouped(shared)} on more than one. `;
-  const lead = `<p class="lead under">${counted}A part named on two sheets is the first hint that they share a design.</p>`;
+      : `${counted(parts.length, 'part number')} on ${counted(sheetCount, 'sheet')}; ${formatNumber(shared, 0)} on more than one. `;
+  const lead = `<p class="lead under">${howMany}A part named on two sheets is the first hint that they share a design.</p>`;
   const open = `<h1>Parts</h1>${lead}<p class="note"><a href="/makers/">By maker</a></p>${zoneList([OPEN, BY_ROLE])}`;
   const matter = parts.length === 0 ? '<p class="lead">No sheet names a part number yet.</p>' : partTable(list.rows);
   return `${zoneStart(OPEN)}${open}${ZONE_END}${sideZone(BY_ROLE, sideWords(parts), matter + pageTurner(list, '/parts/'))}`;
@@ -28,7 +30,7 @@ export function partIndexZones(parts: readonly PartPage[], list: ListPage<PartPa
 function sideWords(parts: readonly PartPage[]): string {
   const differing = parts.filter((part) => part.differing.length > 0).length;
   const contradicting =
-    differing === 0 ? '' : ` ${countOf(differing, 'number')} ${differing === 1 ? 'carries' : 'carry'} ratings that contradict each other.`;
+    differing === 0 ? '' : ` ${counted(differing, 'number')} ${differing === 1 ? 'carries' : 'carry'} ratings that contradict each other.`;
   return (
     '<p>Numbers stand under the role that they have most often, with the rating as found.</p>' +
     `<p class="note ruled">Numbers are kept as marked. Two spellings of one number have a page each and point to each other.${contradicting}</p>`
@@ -40,7 +42,7 @@ function partTable(parts: readonly PartPage[]): string {
 }
 
 function groupOf({ role, parts }: RoleGroup): string {
-  const name = `<span><b>${escapeText(capitalised(roleWords(role)))}</b> ${countOf(parts.length, 'number')}</span>`;
+  const name = `<span><b>${escapeText(sentenceCase(roleWords(role)))}</b> ${counted(parts.length, 'number')}</span>`;
   return `<tbody><tr class="grp"><th scope="rowgroup" colspan="4">${name}</th></tr>${parts.map(rowOf).join('')}</tbody>`;
 }
 

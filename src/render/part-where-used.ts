@@ -1,9 +1,9 @@
+import { counted } from '../units/counted.ts';
 import { makerAddress } from '../corpus/address.ts';
 import type { PartFacts } from '../corpus/part-facts/part-facts.ts';
 import type { PartPage, PartUse } from '../corpus/part-uses.ts';
 import type { ListPage } from '../corpus/pages-of.ts';
 import { escapeText } from '../figures/markup.ts';
-import { countOf } from './count-words.ts';
 import { linkList } from './inline-list.ts';
 import { markWith } from './mark.ts';
 import { pageTurner } from './page-turner.ts';
@@ -49,11 +49,11 @@ function factList(part: PartPage): string {
 function ratingWords({ ratings }: PartPage): string {
   if (ratings.length === 0) return '<span class="faded">– none found</span>';
   const written = ratings.slice(0, RATINGS_SHOWN).map((rating) => {
-    const sheets = ratings.length > 1 ? ` <span class="soft">on ${countOf(rating.sheets, 'sheet')}</span>` : '';
+    const sheets = ratings.length > 1 ? ` <span class="soft">on ${counted(rating.sheets, 'sheet')}</span>` : '';
     return `<span class="class">${escapeText(rating.written)}${sheets}</span>`;
   });
   const others = ratings.length - written.length;
-  if (others > 0) written.push(`<span class="class soft">and ${countOf(others, 'other writing')}, see B</span>`);
+  if (others > 0) written.push(`<span class="class soft">and ${counted(others, 'other writing')}, see B</span>`);
   return written.join(' ');
 }
 

@@ -11,7 +11,7 @@ import { hasCallouts, numberedParts, type NumberedPart } from './photo-items.ts'
 import { fixedNumber } from './quantity.ts';
 import { partAnchor, referenceList } from './references.ts';
 import { roleName, worstStress } from './stress.ts';
-import { counted } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 const COLUMNS = ['Ref.', 'Role', 'Rating', 'Maker', 'Part number', 'Evidence'] as const;
 
@@ -71,11 +71,19 @@ function sightingLinks(item: NumberedPart | undefined): string {
   return `<span class="pnote">${links.join(' · ')}</span>`;
 }
 
+/** How several pieces stand, behind their rating. */
+const ARRANGED: Readonly<Record<Part['arrangement'], string>> = {
+  single: '',
+  parallel: ' in parallel',
+  series: ' in series',
+  separate: ', each for itself',
+};
+
 function ratingWords(part: Part): string {
   const pieces = [part.rating?.written, part.technology, part.package].filter(
     (piece): piece is string => piece !== null && piece !== undefined && piece !== '',
   );
-  const arrangement = part.arrangement === 'single' ? '' : ` in ${part.arrangement}`;
+  const arrangement = ARRANGED[part.arrangement];
   const rating = part.rating === null ? '' : escapeText(part.rating.written);
   const rest = pieces.slice(part.rating === null ? 0 : 1).filter((piece) => part.rating?.written.includes(piece) !== true);
   if (pieces.length === 0) return '<span class="faded">–</span>';

@@ -4,14 +4,18 @@ import type { Photo } from '../entry/entry.ts';
 import { escapeText } from '../figures/markup.ts';
 import type { CalloutItem } from '../figures/photo-frame/callout-item.ts';
 import { frameSize, type FrameSize, type PictureSize } from '../figures/photo-frame/frame-size.ts';
+import type { DrawnLength } from '../figures/photo-frame/length-label.ts';
 import { photoAround } from '../figures/photo-frame/photo-around.ts';
-import { dimensionArrows, photoNear, photoOver, type DrawnLength } from '../figures/photo-frame/photo-over.ts';
+import { photoNear } from '../figures/photo-frame/photo-near.ts';
+import { dimensionArrows, photoOver } from '../figures/photo-frame/photo-over.ts';
 import { photoLengths, type PhotoLength } from '../derived/photo-lengths/photo-lengths.ts';
 import { photoAnchor, photoItems } from './photo-items.ts';
 import { photoLengthsView, shownLength } from './photo-lengths-view.ts';
 import { largestPhoto, photoPicture } from './photo-picture.ts';
 import type { SheetZone } from './sheet-zone.ts';
-import { counted, countWord, sentence, sentenceCase } from './words.ts';
+import { countWord, sentence } from './words.ts';
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** Where the size of a photo is not known, its frame is drawn in this ratio. */
 const WITHOUT_PICTURE: PictureSize = { width: 4, height: 3 };
@@ -70,21 +74,26 @@ function photoView({ photo, index, published, items, lengths }: PhotoView): stri
       ? `<svg class="ph-none" role="img" aria-label="${escapeText(photo.alt)}" viewBox="0 0 ${frame.picture.width} ${frame.picture.height}"></svg><p>Not published. ${sentence(photo.alt)}</p>`
       : picture;
   const label = `Photo ${index + 1}: parts by number`;
-  const near = photoNear(frame.picture, items, label);
-  const over = photoOver(anchor, items, drawnLengths(photo, lengths));
+  const drawn = drawnLengths(photo, lengths);
+  const near = photoNear(frame.picture, items, drawn, label);
+  const over = photoOver(anchor, items, drawn);
   return (
-    `<figure class="photo ph-${frame.kind}" id="${anchor}"><div class="ph-sheet"><div class="ph-picture">${inside}${over}${near}</div>${photoAround(frame, items, label)}</div>` +
+    `<figure class="photo ph-${frame.kind}${near.hasRows ? ' ph-rows' : ''}" id="${anchor}"><div class="ph-sheet"><div class="ph-picture">${inside}${over}${near.svg}</div>` +
+    `${photoAround(frame, items, drawn, label)}</div>` +
     `<figcaption>${captionOf(photo, index)}${fullSize(published)}</figcaption></figure>`
   );
 }
 
 function drawnLengths(photo: Photo, lengths: readonly PhotoLength[]): readonly DrawnLength[] {
   const scale =
-    photo.scale === null ? [] : [{ label: photo.scale.length.quantity.written, isScale: true, from: photo.scale.from, to: photo.scale.to }];
+    photo.scale === null
+      ? []
+      : [{ name: '', value: photo.scale.length.quantity.written, isScale: true, from: photo.scale.from, to: photo.scale.to }];
   return [
     ...scale,
     ...lengths.map((length) => ({
-      label: `${length.name} ${shownLength(length.length)}`,
+      name: length.name,
+      value: shownLength(length.length),
       isScale: false,
       from: length.from,
       to: length.to,

@@ -3,7 +3,9 @@ import { miniFront } from '../figures/mini-front.ts';
 import type { Entry, Port } from '../entry/entry.ts';
 import type { SetRow, ShareMatrix } from '../sharing/share-matrix.ts';
 import { fixedNumber } from './quantity.ts';
-import { counted, countWord, listed, sentenceCase } from './words.ts';
+import { countWord, listed } from './words.ts';
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** One line of advice: which ports to use for a need, what they get, and what to know about it. */
 export interface PlugRow {

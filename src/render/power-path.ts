@@ -9,7 +9,7 @@ import type { SheetZone } from './sheet-zone.ts';
 import { fold } from './fold.ts';
 import { tableView } from './table-view.ts';
 import { deviceName } from './device-name.ts';
-import { sentenceCase } from './words.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** The way of the power from the supply to the ports, with the same numbers as a table below. */
 export function powerPathZone({ entry, derived, placed }: PreparedSheet): SheetZone | null {

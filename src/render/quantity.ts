@@ -64,15 +64,17 @@ export function quantity(known: Known, showing: Showing = {}): string {
   const assumed = restsOnAssumption(known);
   const className = assumed ? 'q assumed' : 'q';
   const title = assumed ? '<span class="vh"> (rests on an assumption)</span>' : '';
-  const link = showing.link ?? instrumentLink(known);
+  const link = showing.link ?? benchLink(known);
   return link === undefined
     ? `<span class="${className}">${words}</span>${title}`
     : `<a class="${className}" href="${link}">${words}</a>${title}`;
 }
 
-/** Where the instrument stands that a measured value was read on. */
-function instrumentLink({ origin }: Value): string | undefined {
-  return origin.evidence === 'measured' && origin.instrument !== undefined ? `/bench/#${origin.instrument}` : undefined;
+/** Where the instrument stands that a measured value was read on, or the method by which it was, where no instrument is known. */
+function benchLink({ origin }: Value): string | undefined {
+  if (origin.evidence !== 'measured') return undefined;
+  const anchor = origin.instrument ?? origin.method;
+  return anchor === undefined ? undefined : `/bench/#${anchor}`;
 }
 
 /** A dash and the reason. */

@@ -5,9 +5,9 @@ import { shareBar } from '../figures/share-bar.ts';
 import type { SheetSummary } from '../corpus/prepared.ts';
 import { markWith, ratingMarks } from './mark.ts';
 import { fixedNumber } from './quantity.ts';
-import { counted } from './words.ts';
 import { frontOf } from './line-up.ts';
 import { pathGlyphs } from './path-glyphs.ts';
+import { counted } from '../units/counted.ts';
 
 /** Rows by year, newest first: number, outline at one scale, device, power path, power, density, ratings, date. */
 export function registerTable(all: readonly SheetSummary[], sheets: readonly SheetSummary[]): string {

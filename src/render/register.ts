@@ -2,11 +2,11 @@ import { escapeText } from '../figures/markup.ts';
 import type { Manifest, SheetSummary } from '../corpus/prepared.ts';
 import { fixedNumber } from './quantity.ts';
 import { revisedCorrections } from './findings.ts';
-import { counted } from './words.ts';
 import { ZONE_END, fullZone, sideZone, zoneLetter, zoneStart } from './zone.ts';
 import { lineUpFigure } from './line-up.ts';
 import { searchForm } from './search-form.ts';
 import { registerTable } from './register-table.ts';
+import { counted } from '../units/counted.ts';
 
 /** One page of the register: the sheets on it, newest first, and where it stands among the pages. */
 export interface RegisterPage {

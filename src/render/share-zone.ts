@@ -18,7 +18,7 @@ import { fallsView, matrixKey, shareMatrixView } from './port-shares.ts';
 import { interruptionSentence } from './share-answers.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableView } from './table-view.ts';
-import { counted } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 /** Rows that stand open of a table that goes from the largest to the smallest, and most that stand behind the line under it. */
 const LARGEST = 5;

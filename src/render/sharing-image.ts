@@ -1,5 +1,4 @@
 import type { SheetSummary, SiteSettings } from '../corpus/prepared.ts';
-import type { Connector } from '../entry/entry.ts';
 import { escapeText, px } from '../figures/markup.ts';
 import { connectorFace } from '../figures/port-face.ts';
 import { twoLines } from '../figures/power-path/path-words.ts';
@@ -123,8 +122,7 @@ function ports(sheet: SheetSummary, box: { x: number; y: number; width: number; 
     .map(({ connector }, index) => {
       const x = box.x + pitch * (index + 0.5);
       const cleared = `<rect x="${px(x - 7 * scale)}" y="${px(box.y + box.height / 2 - 3)}" width="${px(14 * scale)}" height="6" style="stroke:none;fill:${INK.sheet}"/>`;
-      // The summary's connectors come out of our own entry reader, which knows no others.
-      return cleared + connectorFace(connector as Connector, x, box.y + box.height / 2, Math.max(scale, 0.5));
+      return cleared + connectorFace(connector, x, box.y + box.height / 2, Math.max(scale, 0.5));
     })
     .join('');
 }

@@ -1,6 +1,7 @@
 import type { SizedDevice } from '../corpus/size-field.ts';
 import { finderScatter } from '../figures/finder-scatter.ts';
 import { thinnedPoints } from '../figures/thinned-points.ts';
+import { counted } from '../units/counted.ts';
 
 /** Marks of other devices on a sheet's scatter; where there are more, the first of each cell of a grid stands for its neighbours. */
 const MOST_MARKS = 150;
@@ -11,7 +12,7 @@ export function sheetScatter(slug: string, devices: readonly SizedDevice[]): str
   const others = devices.filter((device) => device !== own);
   if (own === undefined || others.length === 0) return '';
   const marks = [...thinnedPoints(others, MOST_MARKS), own].map((device) => ({ ...device, isFound: device === own }));
-  const count = `${String(others.length)} other ${others.length === 1 ? 'sheet' : 'sheets'}`;
+  const count = counted(others.length, 'other sheet');
   const description = `${own.name} among ${count} with a known size.`;
   const drawn = (size: readonly [number, number], id: string, className: string): string =>
     finderScatter(marks, { volume: null, watts: null }, size, { id, className, description });

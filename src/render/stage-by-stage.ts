@@ -4,11 +4,14 @@ import { isMissing } from '../values/value.ts';
 import { fold } from './fold.ts';
 import { quantity } from './quantity.ts';
 import { referenceList } from './references.ts';
-import { counted } from './words.ts';
+import { counted } from '../units/counted.ts';
 
-/** What can be said of each stage beside the stress figure: what is thin or open, then behind a line each what has room and what it works at. */
-export function stageByStage(derived: Derived): string {
-  return speaking(derived.stageVerdicts) + lossNote(derived.losses) + comfortable(derived.stageVerdicts) + operating(derived);
+/**
+ * What can be said of each stage beside the stress figure: what is thin or open, then behind a line each what has room and what it works at;
+ * last the gain curve of a resonant stage, ready drawn.
+ */
+export function stageByStage(derived: Derived, gainCurves = ''): string {
+  return speaking(derived.stageVerdicts) + lossNote(derived.losses) + comfortable(derived.stageVerdicts) + operating(derived) + gainCurves;
 }
 
 interface Said {

@@ -5,9 +5,11 @@ const WORDS: Readonly<Record<Standing, string>> = {
   secondary: 'read in a quotation of it',
   memory: 'from memory, not checked against the source',
   'common practice': 'common practice, no published source',
+  'worked apart': 'worked out apart from this program',
 };
 
 /** What the standing of a source means, in words for readers; null where its title says it already. */
 export function standingWords({ title, standing }: Pick<Source, 'title' | 'standing'>): string | null {
-  return standing === 'common practice' && title.toLowerCase().startsWith('common practice') ? null : WORDS[standing];
+  const isUnpublished = standing === 'common practice' || standing === 'worked apart';
+  return isUnpublished && title.toLowerCase().startsWith(standing) ? null : WORDS[standing];
 }

@@ -7,11 +7,13 @@ import { insulation } from '../tables/insulation.ts';
 import { FOR_INFORMATION, mainsSide, NOT_ASKED } from '../tables/mains-side.ts';
 import type { Row, Table } from '../tables/table.ts';
 import { fold } from './fold.ts';
+import { heatZone, isOfHeat } from './heat-zone.ts';
 import { measurementsView } from './measurements.ts';
 import { photoIndications } from './photo-lengths-view.ts';
 import { tableView } from './table-view.ts';
 import type { SheetZone } from './sheet-zone.ts';
-import { counted, listed } from './words.ts';
+import { listed } from './words.ts';
+import { counted } from '../units/counted.ts';
 
 /** Short tables of figures that stand together in one zone. */
 const SIZE_AND_SUPPLY: ReadonlySet<string> = new Set(['size', 'input', 'stored-energy']);
@@ -22,9 +24,14 @@ const OWN_ZONES: ReadonlySet<string> = new Set(TABLES.filter((table) => table.ha
 /** Zones of the derived tables that no figure shows and the author has not placed, and of the measurements. */
 export function tableZones(sheet: PreparedSheet): readonly (SheetZone | null)[] {
   const free = sheet.tables.filter((table) => !OWN_ZONES.has(table.id) && !sheet.placed.includes(table.id));
+  const ofHeat = free.filter(isOfHeat);
+  const alone = free.filter((table) => !SIZE_AND_SUPPLY.has(table.id));
   return [
     sizeAndSupplyZone(free.filter((table) => SIZE_AND_SUPPLY.has(table.id))),
-    ...free.filter((table) => !SIZE_AND_SUPPLY.has(table.id)).map((table) => tableZone(table, sheet)),
+    ...alone.flatMap((table) => {
+      if (ofHeat.length < 2 || !isOfHeat(table)) return [tableZone(table, sheet)];
+      return table === ofHeat[0] ? [heatZone(ofHeat, withNotesFolded)] : [];
+    }),
     measurementsZone(sheet.entry),
   ];
 }

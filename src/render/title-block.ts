@@ -7,8 +7,10 @@ import { isMissing, type Known } from '../values/value.ts';
 import { quantity, type Showing } from './quantity.ts';
 import { workingAnchor } from './references.ts';
 import { deviceName } from './device-name.ts';
-import { counted, sentence } from './words.ts';
+import { sentence } from './words.ts';
 import { ordinal } from './ordinal.ts';
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** One field: label above value. `span` of six sub-columns; `size` large for the two figures that matter most. */
 interface Field {
@@ -66,7 +68,7 @@ function aboutLine(entry: Entry): string {
     ...(sample.firmware === null || sample.firmware === 'unknown' ? [] : [`firmware ${sample.firmware}`]),
   ];
   const text = pieces.join(', ');
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  return `${sentenceCase(text)}.`;
 }
 
 function outputPortCount(entry: Entry): number {

@@ -1,9 +1,10 @@
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 import { familySentence } from '../corpus/family-sentence.ts';
 import type { ListPage } from '../corpus/pages-of.ts';
 import type { FamilyMember, TopologyFamily } from '../corpus/topology-families.ts';
 import { escapeText, px } from '../figures/markup.ts';
 import { stageGlyph } from '../figures/stage-glyph.ts';
-import { capitalised, countOf } from './count-words.ts';
 import { familyChain } from './family-chain.ts';
 import { familyNumbersZone } from './family-numbers-zone.ts';
 import { familyStressZone } from './family-stress-zone.ts';
@@ -70,7 +71,7 @@ function blockList({ chain }: TopologyFamily): string {
   const items = chain.flatMap(({ kind, name, meaning }) =>
     meaning === null
       ? []
-      : [`<li>${stageGlyph(kind)}<div><h3>${escapeText(capitalised(name))}</h3><p>${escapeText(meaning)}</p></div></li>`],
+      : [`<li>${stageGlyph(kind)}<div><h3>${escapeText(sentenceCase(name))}</h3><p>${escapeText(meaning)}</p></div></li>`],
   );
   return items.length === 0 ? '<p>No block of this chain is described yet.</p>' : `<ul class="blocks">${items.join('')}</ul>`;
 }
@@ -78,5 +79,5 @@ function blockList({ chain }: TopologyFamily): string {
 function memberWords({ members }: TopologyFamily): string {
   return members.length === 1
     ? 'One sheet so far, so there is nothing to put beside it yet.'
-    : `${countOf(members.length, 'sheet')}, newest first, outlines at one scale. Controllers stand in the order of the part list; a rare one in two sheets is the strongest hint at one platform.`;
+    : `${counted(members.length, 'sheet')}, newest first, outlines at one scale. Controllers stand in the order of the part list; a rare one in two sheets is the strongest hint at one platform.`;
 }

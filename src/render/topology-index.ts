@@ -1,8 +1,8 @@
+import { counted } from '../units/counted.ts';
 import { familiesByPower, type PowerClassFamilies } from '../corpus/family/families-by-power.ts';
 import type { TopologyFamily } from '../corpus/topology-families.ts';
 import { escapeText } from '../figures/markup.ts';
 import { glyphChain } from '../figures/stage-glyph.ts';
-import { countOf } from './count-words.ts';
 import { stackCell, stackTable } from './stack-table.ts';
 import { ZONE_END, sideZone, zoneList, zoneStart } from './zone.ts';
 
@@ -12,8 +12,8 @@ const BY_POWER = { letter: 'C', title: 'By power class', label: 'By power class'
 
 /** Zones of the list of topology families. */
 export function topologyIndexZones(families: readonly TopologyFamily[]): string {
-  const counted = families.length === 0 ? '' : ` ${countOf(families.length, 'family', 'families')} so far, the largest first.`;
-  const lead = `${FORMED}${counted}`;
+  const howMany = families.length === 0 ? '' : ` ${counted(families.length, 'family', 'families')} so far, the largest first.`;
+  const lead = `${FORMED}${howMany}`;
   const byPower = familiesByPower(families);
   return (
     `${zoneStart(OPEN)}<h1>Topologies</h1><p class="lead under">${lead}</p>${zoneList([OPEN, FAMILIES, BY_POWER])}${ZONE_END}` +
@@ -50,7 +50,7 @@ function powerClassWords({ powerClasses }: TopologyFamily): string {
   return powerClasses
     .map(
       ({ name, count }) =>
-        `<span class="class"><span class="q">${escapeText(name)}</span> <span class="soft">${countOf(count, 'sheet')}</span></span>`,
+        `<span class="class"><span class="q">${escapeText(name)}</span> <span class="soft">${counted(count, 'sheet')}</span></span>`,
     )
     .join(' ');
 }
@@ -64,7 +64,7 @@ function powerTable(classes: readonly PowerClassFamilies[]): string {
   const rows = classes.map(({ name, families }) => {
     const items = families.map(
       ({ family, sheets }) =>
-        `<li><a href="/topologies/${family.id}/">${escapeText(family.name)}</a> <span class="soft">${countOf(sheets, 'sheet')}</span></li>`,
+        `<li><a href="/topologies/${family.id}/">${escapeText(family.name)}</a> <span class="soft">${counted(sheets, 'sheet')}</span></li>`,
     );
     return `<tr><th scope="row" class="ref">${escapeText(name)}</th><td class="full"><ul class="plain-list">${items.join('')}</ul></td></tr>`;
   });

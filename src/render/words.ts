@@ -1,15 +1,12 @@
 import { escapeText } from '../figures/markup.ts';
 
+export { counted } from '../units/counted.ts';
+
 const COUNTS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
 
 /** A count in words up to twelve, in figures above. */
 export function countWord(count: number): string {
   return COUNTS[count] ?? String(count);
-}
-
-/** "1 part", "7 parts". */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
 }
 
 /** "C1", "C1 and C2", "C1, C2 and A1". */
@@ -23,9 +20,4 @@ const BEFORE_UNIT = /(\d) (?=(?:[kMmµnp]?(?:V|A|W|Ω|F|H|Hz|J|s|Wh|Ah)|%|°C|mm
 /** Plain text of the author as markup, with each number kept beside its unit. */
 export function sentence(text: string): string {
   return escapeText(text).replace(BEFORE_UNIT, '$1\u00a0');
-}
-
-/** First letter large. */
-export function sentenceCase(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -6,9 +6,12 @@ import { isMissing, type Known, type Value } from '../values/value.ts';
 import { restsOnAssumption } from '../values/trace.ts';
 import { isMainsDevice } from './caution-box.ts';
 import { fold } from './fold.ts';
+import { benchLink } from './made-by.ts';
 import { quantity, quantityWords } from './quantity.ts';
 import { workingAnchor } from './references.ts';
-import { counted, sentenceCase } from './words.ts';
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
+import { shortStanding } from '../values/short-standing.ts';
 
 const TITLES: ReadonlyMap<string, string> = new Map(FORMULAS.map((formula) => [formula.id, formula.title]));
 const SYMBOLS: ReadonlyMap<string, Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>> = new Map(
@@ -75,13 +78,20 @@ function inputLine(formula: string, key: string, input: Value): string {
   const symbol = SYMBOLS.get(formula)?.[key];
   const meaning = symbol?.meaning ?? key;
   const showing = symbol?.unit === '1' ? { unit: '1' } : {};
-  return `<li><span>${escapeText(meaning)}</span> ${quantity(input, showing)} <span class="soft">${escapeText(originWords(input))}</span></li>`;
+  return `<li><span>${escapeText(meaning)}</span> ${quantity(input, showing)} <span class="soft">${originWords(input)}</span></li>`;
 }
 
-function originWords(value: Value): string {
-  const { origin } = value;
-  if (origin.evidence === 'computed') return `computed, ${TITLES.get(origin.formula) ?? origin.formula}`;
+/** How an input is known; the instrument and the method of the bench that made it are links. */
+function originWords({ origin }: Value): string {
+  if (origin.evidence === 'computed') return escapeText(`computed, ${TITLES.get(origin.formula) ?? origin.formula}`);
   if (origin.evidence === 'assumed')
-    return `assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${origin.source.standing === 'memory' ? 'from memory' : origin.source.standing})`}`;
-  return origin.instrument === undefined ? origin.evidence : `${origin.evidence}, instrument ${origin.instrument}`;
+    return escapeText(`assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${shortStanding(origin.source.standing)})`}`);
+  const { instrument, method } = origin;
+  return [
+    origin.evidence,
+    instrument === undefined ? '' : `instrument ${benchLink(instrument, instrument)}`,
+    method === undefined ? '' : benchLink(method, 'method'),
+  ]
+    .filter((piece) => piece !== '')
+    .join(', ');
 }

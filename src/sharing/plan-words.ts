@@ -2,6 +2,7 @@ import { cableFor } from '../usb-pd/cable.ts';
 import type { Device } from './device-need.ts';
 import type { Plan, PlannedDevice, Planning } from './planner.ts';
 import { wattsInWords } from './watts-in-words.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 /** One device of a plan as a page says it. */
 export interface PlanLine {
@@ -51,7 +52,7 @@ function remarkOn({ port, watts, supply }: PlannedDevice, { need }: Device, plan
 
 /** "No 20 V, falls to 15 V 45 W", where the offers and not the share are what is short. */
 function lackOf({ isMet, reason }: { readonly isMet: boolean; readonly reason: string }): string {
-  return isMet ? '' : `${reason.charAt(0).toUpperCase()}${reason.slice(1)} by its offers.`;
+  return isMet ? '' : `${sentenceCase(reason)} by its offers.`;
 }
 
 /** The plan in one sentence, the number first: "2 of 3 needs met, 83 W in all; the worst-off device gets 60 % of its need." */

@@ -17,6 +17,7 @@ export const BUCK_BOOST: StageDeclaration = {
     { key: 'duty', dimension: 'ratio', meaning: 'Duty cycle of the main switch at the corner that is named; largest where none is' },
     { key: 'ripple current', dimension: 'current', meaning: 'Peak-to-peak ripple current in the inductor' },
     { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
+    { key: 'sense threshold', dimension: 'voltage', meaning: 'Voltage across the sense resistor at which the controller limits' },
     { key: 'line drop', dimension: 'resistance', meaning: 'Line-drop compensation: volts added per ampere' },
     { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
     { key: 'efficiency', dimension: 'ratio', meaning: 'Efficiency of the block alone at full load' },

@@ -29,6 +29,13 @@ export const CUSTOMARY = {
     reason: 'efficiency at full load not given; adapters reach 85 to 95 %',
     source: practice('efficiency at full load'),
   },
+  converterEfficiency: {
+    low: 0.92,
+    nominal: 0.95,
+    high: 0.98,
+    reason: 'efficiency of the converter at full load not given; converters around one inductor reach 92 to 98 %',
+    source: practice('efficiency of non-isolated converters at full load'),
+  },
   powerFactorWithout: {
     low: 0.5,
     nominal: 0.6,
@@ -135,6 +142,13 @@ export const CUSTOMARY = {
     high: 1,
     reason: 'threshold of the current sense not given; flyback and boost controllers trip at 0.4 to 1.0 V',
     source: practice('current-sense thresholds of off-line controllers'),
+  },
+  meterResistance: {
+    low: 10e6,
+    nominal: 10e6,
+    high: 10e6,
+    reason: 'input resistance of the meter not given; handheld meters have 10 MΩ',
+    source: practice('input resistance of digital multimeters'),
   },
   bridgeDrop: {
     low: 0.75,

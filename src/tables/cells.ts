@@ -3,6 +3,8 @@ import type { Evidence, Known, Value } from '../values/value.ts';
 import type { Fact } from '../entry/entry.ts';
 import type { Cell, Column, Row, RowGroup } from './table.ts';
 
+export { counted } from '../units/counted.ts';
+
 /** Words; a missing cell with its reason where there are none. */
 export function words(text: string | null, reason = 'not given'): Cell {
   return text === null || text === '' ? { kind: 'missing', reason } : { kind: 'text', text };
@@ -44,12 +46,6 @@ export function plainGroup(rows: readonly Row[]): RowGroup {
   return { id: 'rows', title: null, glyph: null, rows };
 }
 
-/** Whether a value rests, at any depth, on an assumption. */
-export function restsOnAssumption({ origin }: Value): boolean {
-  if (origin.evidence === 'assumed') return true;
-  return origin.evidence === 'computed' && Object.values(origin.inputs).some(restsOnAssumption);
-}
-
 /** The evidence of several values in words, each once, in the order of the list: "printed, measured". */
 export function evidenceOf(values: readonly Value[]): string {
   const order: readonly Evidence[] = ['printed', 'marked', 'measured', 'datasheet', 'assumed', 'computed'];
@@ -64,9 +60,4 @@ export function rowId(name: string): string {
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-+|-+$/g, '');
   return id === '' ? 'row' : id;
-}
-
-/** "1 set", "3 sets". */
-export function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }

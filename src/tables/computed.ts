@@ -1,8 +1,10 @@
 import { SI_UNITS } from '../units/dimension.ts';
 import { isMissing, type Known, type Value } from '../values/value.ts';
-import { counted, numberColumn, plainGroup, restsOnAssumption, rowId, textColumn, valueCell } from './cells.ts';
+import { restsOnAssumption } from '../values/trace.ts';
+import { numberColumn, plainGroup, rowId, textColumn, valueCell } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'computed';
 const TITLE = 'How it was computed';

@@ -2,9 +2,11 @@ import type { EfficiencyJudgement, LimitVerdict } from '../derived/efficiency/ef
 import type { EfficiencyRule } from '../standards/efficiency/efficiency-rule.ts';
 import { EFFICIENCY_RULES } from '../standards/efficiency/index.ts';
 import { isMissing } from '../values/value.ts';
-import { counted, detailColumn, numberColumn, textColumn } from './cells.ts';
+import { detailColumn, numberColumn, textColumn } from './cells.ts';
 import type { Cell, JudgementMark, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 
 const ID = 'efficiency-limits';
 const TITLE = 'Beside published limits';
@@ -12,7 +14,7 @@ const TITLE = 'Beside published limits';
 export const efficiencyLimits: TableDeclaration = { id: ID, title: TITLE, build, hasFigure: true };
 
 const MARKS: Readonly<Record<LimitVerdict, JudgementMark>> = { meets: 'within', misses: 'over', undecided: 'straddles' };
-const STANDINGS = { read: '', secondary: ' as quoted', memory: ' from memory', 'common practice': '' } as const;
+const STANDINGS = { read: '', secondary: ' as quoted', memory: ' from memory', 'common practice': '', 'worked apart': '' } as const;
 
 function build({ derived }: TableInput): Table | null {
   const { judgements } = derived.efficiency;
@@ -71,9 +73,9 @@ function rowOf(rule: EfficiencyRule, judgement: EfficiencyJudgement, index: numb
 }
 
 /** "Average, C1 at 20 V, 230 V line, basic voltage; 0.130 ohm of cable taken off". */
-function figureWords({ of, port, setting, line, outputClass, remark, measured }: EfficiencyJudgement): string {
-  const at = [port === null ? null : `${port} at ${String(setting)} V`, line === null ? null : `${String(line)} V line`, outputClass];
-  const words = `${of.charAt(0).toUpperCase()}${of.slice(1)}, ${at.filter((each) => each !== null).join(', ')}`;
+function figureWords({ of, port, settings, line, outputClass, remark, measured }: EfficiencyJudgement): string {
+  const at = [port === null ? null : `${port} at ${String(settings)}`, line === null ? null : `${String(line)} V line`, outputClass];
+  const words = `${sentenceCase(of)}, ${at.filter((each) => each !== null).join(', ')}`;
   const reason = isMissing(measured) ? measured.reason : null;
   return [words, reason, remark].filter((each) => each !== null).join('; ');
 }

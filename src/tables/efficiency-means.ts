@@ -1,5 +1,6 @@
 import type { EfficiencyRun, RunPoint } from '../derived/efficiency/efficiency-figures.ts';
 import { nearestTo } from '../derived/efficiency/run-mean.ts';
+import type { Known } from '../values/value.ts';
 import { counted, detailColumn, numberColumn, plainGroup, textColumn, words } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
@@ -23,6 +24,7 @@ function build({ derived }: TableInput): Table | null {
       numberColumn('output', 'Output', 'V'),
       numberColumn('line', 'Line', 'V'),
       ...LOADS.map((share) => detailColumn(numberColumn(`at-${String(share * 100)}`, `${String(share * 100)} %`, null))),
+      detailColumn(numberColumn('full', 'Output at full load', 'W')),
       detailColumn(numberColumn('loss', 'Loss at full load', 'W')),
       numberColumn('mean', 'Mean', '%'),
     ],
@@ -37,13 +39,18 @@ function rowOf(run: EfficiencyRun, index: number): Row {
     id: `run-${String(index + 1)}`,
     cells: [
       words(run.port, 'not given'),
-      words(run.setting === null ? null : shortNumber(run.setting)),
+      words(run.settings?.replaceAll(' V', '') ?? null),
       words(run.line === null ? null : shortNumber(run.line)),
       ...LOADS.map((share) => pointCell(nearestTo(run.points, share))),
-      full === null ? { kind: 'missing', reason: 'full load not measured' } : { kind: 'value', value: full.loss, unit: 'W', decimals: 1 },
+      fullCell(full, (point) => point.output),
+      fullCell(full, (point) => point.loss),
       { kind: 'value', value: run.mean, unit: '%', decimals: 1 },
     ],
   };
+}
+
+function fullCell(full: RunPoint | null, of: (point: RunPoint) => Known<'power'>): Cell {
+  return full === null ? { kind: 'missing', reason: 'full load not measured' } : { kind: 'value', value: of(full), unit: 'W', decimals: 1 };
 }
 
 function pointCell(point: RunPoint | null): Cell {

@@ -1,6 +1,8 @@
-import type { EfficiencyPoint } from '../entry/entry.ts';
+import type { Derived } from '../derived/derived.ts';
+import type { EfficiencyPoint, Fact } from '../entry/entry.ts';
 import { SI_UNITS } from '../units/dimension.ts';
-import { counted, factCell, numberColumn, textColumn, words } from './cells.ts';
+import { isMissing, type Known } from '../values/value.ts';
+import { counted, detailColumn, factCell, numberColumn, textColumn, words } from './cells.ts';
 import type { Cell, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
 
@@ -9,24 +11,32 @@ const TITLE = 'Efficiency as measured';
 
 export const efficiency: TableDeclaration = { id: ID, title: TITLE, build, hasFigure: true };
 
-function build({ entry }: TableInput): Table | null {
+function build({ entry, derived }: TableInput): Table | null {
   if (entry.efficiency.length === 0) return null;
   const subjects = [...new Set(entry.efficiency.map(subjectOf))];
+  const known = workedOut(derived);
   return {
     id: ID,
     title: TITLE,
     caption: `${counted(entry.efficiency.length, 'point')} with their conditions.`,
     columns: [
-      numberColumn('line', 'Line', 'V'),
-      numberColumn('output', 'Output', 'V'),
       numberColumn('load', 'Load', null),
+      detailColumn(numberColumn('line', 'Line', 'V')),
+      detailColumn(numberColumn('output', 'Output', 'V')),
       numberColumn('input', 'Input', 'W'),
       numberColumn('efficiency', 'Efficiency', '%'),
-      textColumn('place', 'Measured at'),
+      detailColumn(textColumn('place', 'Measured at')),
     ],
-    groups: subjects.map((subject) => groupOf(subject, entry.efficiency)),
-    notes: [],
+    groups: subjects.map((subject) => groupOf(subject, entry.efficiency, known)),
+    notes: ['An efficiency that is not written is worked out from both sides.'],
   };
+}
+
+/** Efficiency by the place of its point, as far as it could be worked out. */
+type WorkedOut = ReadonlyMap<string, Known<'ratio'>>;
+
+function workedOut({ efficiency: { runs } }: Derived): WorkedOut {
+  return new Map(runs.flatMap(({ points }) => points.map(({ source, efficiency: known }) => [source.path.join('.'), known] as const)));
 }
 
 function subjectOf(point: EfficiencyPoint): string {
@@ -34,28 +44,40 @@ function subjectOf(point: EfficiencyPoint): string {
   return point.of === null ? device : `stage ${point.of}`;
 }
 
-function groupOf(subject: string, points: readonly EfficiencyPoint[]): RowGroup {
+function groupOf(subject: string, points: readonly EfficiencyPoint[], known: WorkedOut): RowGroup {
   const held = points.map((point, index) => ({ point, index })).filter(({ point }) => subjectOf(point) === subject);
   return {
     id: subject.replaceAll(/[^\p{L}\p{N}]+/gu, '-').toLowerCase(),
     title: subject,
     glyph: null,
-    rows: held.map(({ point, index }) => rowOf(point, index)),
+    rows: held.map(({ point, index }) => rowOf(point, index, known)),
   };
 }
 
-function rowOf(point: EfficiencyPoint, index: number): Row {
+function rowOf(point: EfficiencyPoint, index: number, known: WorkedOut): Row {
   return {
     id: `point-${index + 1}`,
     cells: [
-      factCell(point.line),
-      factCell(point.measuredOutput ?? point.output),
       loadCell(point),
+      factCell(point.line),
+      outputCell(point),
       factCell(point.input),
-      factCell(point.efficiency),
+      efficiencyCell(point, known),
       words(placeWords(point), 'place not given'),
     ],
   };
+}
+
+/** As written where it is written; a bound has no other form. */
+function efficiencyCell(point: EfficiencyPoint, known: WorkedOut): Cell {
+  const value = point.efficiency === null ? known.get(point.path.join('.')) : undefined;
+  return value === undefined || isMissing(value) ? factCell(point.efficiency) : { kind: 'value', value, decimals: 1 };
+}
+
+/** The voltage under load, else the one that was set; of several ports each. */
+function outputCell({ loads, measuredOutput, output }: EfficiencyPoint): Cell {
+  if (loads.length === 0) return factCell(measuredOutput ?? output);
+  return words(joined(loads.map((load) => load.measuredOutput ?? load.output))?.replaceAll(/\s*V\b/gu, '') ?? null);
 }
 
 /** "cable end, 1 m AWG 20". */
@@ -64,8 +86,15 @@ function placeWords(point: EfficiencyPoint): string | null {
   return said.length === 0 ? null : said.join(', ');
 }
 
+/** "2.5 A + 1.1 A"; null where one of them is not known. */
+function joined(facts: readonly (Fact | null)[]): string | null {
+  return facts.some((fact) => fact === null) ? null : facts.map((fact) => fact?.quantity.written ?? '').join(' + ');
+}
+
 function loadCell(point: EfficiencyPoint): Cell {
   if (point.statistic !== 'point') return { kind: 'text', text: point.statistic };
+  const shared = point.loads.length === 0 ? null : joined(point.loads.map(({ current, power }) => current ?? power));
+  if (shared !== null) return { kind: 'text', text: shared };
   const load = point.load ?? point.current;
   if (load === null) return { kind: 'missing', reason: 'load not given' };
   const unit = load.quantity.dimension === 'ratio' ? '%' : SI_UNITS[load.quantity.dimension];

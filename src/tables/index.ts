@@ -1,7 +1,9 @@
+import { cableEnds } from './cable-ends.ts';
 import { computed } from './computed.ts';
 import { efficiencyLimits } from './efficiency-limits.ts';
 import { efficiencyMeans } from './efficiency-means.ts';
 import { efficiency } from './efficiency.ts';
+import { gainCurveTable } from './gain-curve.ts';
 import { noLoad } from './no-load.ts';
 import { heat } from './heat.ts';
 import { powerBank } from './power-bank.ts';
@@ -22,6 +24,7 @@ import { portShare } from './port-share.ts';
 import { portSteps } from './port-steps.ts';
 import { sharedLoad } from './shared-load.ts';
 import { powerPathTable } from './power-path.ts';
+import { regulation } from './regulation.ts';
 import { size } from './size.ts';
 import { storedEnergy } from './stored-energy.ts';
 import { stress } from './stress.ts';
@@ -42,6 +45,7 @@ export const TABLES: readonly TableDeclaration[] = [
   input,
   storedEnergy,
   stress,
+  gainCurveTable,
   mainsSide,
   insulation,
   heat,
@@ -53,6 +57,8 @@ export const TABLES: readonly TableDeclaration[] = [
   noLoad,
   efficiency,
   voltageQuality,
+  regulation,
+  cableEnds,
   logs,
   logSteps,
   parts,

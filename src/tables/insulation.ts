@@ -1,9 +1,10 @@
 import type { Entry, InsulationPlace } from '../entry/entry.ts';
 import type { DistanceRow, InsulationRow } from '../derived/insulation/insulation-row.ts';
 import { isMissing, type Known } from '../values/value.ts';
-import { counted, factCell, numberColumn, rowId, textColumn, words } from './cells.ts';
+import { factCell, numberColumn, rowId, textColumn, words } from './cells.ts';
 import type { Cell, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'insulation';
 const TITLE = 'Insulation';

@@ -1,6 +1,7 @@
 import type { Entry, MeasuredPoint } from '../entry/entry.ts';
-import type { DischargeRow, LimitVerdict, MainsFigures, TouchRow } from '../derived/mains/mains-figures.ts';
-import { isMissing, type Known } from '../values/value.ts';
+import type { DischargeRow, LimitVerdict, MainsFigures, TouchRow, TouchVoltage } from '../derived/mains/mains-figures.ts';
+import { formatInterval } from '../units/format.ts';
+import { isMissing, type Known, type Value } from '../values/value.ts';
 import { detailColumn, numberColumn, textColumn, words } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
@@ -88,6 +89,7 @@ function notesOf(entry: Entry, mains: MainsFigures): readonly string[] {
       : []),
     ...(pins.length === 0 ? [] : [`Measured on the pins: ${pins.join(', ')}.`]),
     ...(touched.length === 0 ? [] : [`Measured touch current: ${touched.join(', ')}.`]),
+    ...mains.touchVoltages.flatMap(touchVoltageNote),
     ...(mains.discharge.length === 0
       ? []
       : [
@@ -96,6 +98,24 @@ function notesOf(entry: Entry, mains: MainsFigures): readonly string[] {
     'The inrush leaves out the resistance of mains, fuse, bridge and choke and so is the most there can be; a warm limiter lets more through.',
     'The touch current is that of the Y capacitors at the highest line and frequency. A tingle, or tens of volts into an open meter, is this current and no fault by itself; earthed limits hold only for a device with an earth pin.',
   ];
+}
+
+/** A reading on an open meter beside what the divider of meter and Y capacitor gives, and the current that counts. */
+function touchVoltageNote({ written, line, meter, through, divider, passed }: TouchVoltage): readonly string[] {
+  if (isMissing(meter) || isMissing(through)) return [];
+  const read = `Between output and earth a meter of ${quantityWords(meter)} showed ${written}${line === null ? '' : ` at ${line}`} and let ${quantityWords(through)} through.`;
+  if (isMissing(divider) || isMissing(passed)) return [`${read} The current behind it is not known without the Y capacitor.`];
+  return [
+    `${read} Meter and Y capacitor are a divider, which can show up to ${quantityWords(divider)}, about half of it behind a bridge; what counts is the current, at most ${quantityWords(passed)} here. Such a reading is taken with the case closed and by qualified people; it is no touch-current test.`,
+  ];
+}
+
+function quantityWords(value: Value): string {
+  const { number, unit } = formatInterval(
+    { low: value.nominal, nominal: value.nominal, high: value.nominal, significant: 2 },
+    value.dimension,
+  );
+  return `${number} ${unit}`;
 }
 
 function measured(entry: Entry, subject: MeasuredPoint['subject']): readonly string[] {

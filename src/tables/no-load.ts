@@ -2,9 +2,10 @@ import { factValue, isOf } from '../derived/fact-value.ts';
 import type { Fact } from '../entry/entry.ts';
 import { yearlyEnergy } from '../formulas/energy/yearly-energy.ts';
 import { applyFormula } from '../values/apply-formula.ts';
-import { counted, factCell, numberColumn, plainGroup, textColumn, valueCell, words } from './cells.ts';
+import { factCell, numberColumn, plainGroup, textColumn, valueCell, words } from './cells.ts';
 import type { Cell, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'no-load';
 const TITLE = 'Standby and light load';

@@ -3,9 +3,10 @@ import { offerWatts } from '../usb-pd/offer-watts.ts';
 import type { Offer } from '../usb-pd/offer.ts';
 import type { Dimension } from '../units/dimension.ts';
 import type { Value } from '../values/value.ts';
-import { counted, mono, numberColumn, rowId, textColumn, valueCell } from './cells.ts';
+import { mono, numberColumn, rowId, textColumn, valueCell } from './cells.ts';
 import type { Cell, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'offers';
 const TITLE = 'Offers';

@@ -1,8 +1,9 @@
 import type { Part } from '../entry/entry.ts';
 import { roleOf } from '../roles/index.ts';
-import { counted, mono, numberColumn, plainGroup, rowId, textColumn } from './cells.ts';
+import { mono, numberColumn, plainGroup, rowId, textColumn } from './cells.ts';
 import type { Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'parts-by-role';
 const TITLE = 'Parts by role';

@@ -2,10 +2,11 @@ import type { StressRow } from '../derived/derived.ts';
 import type { Entry, Part } from '../entry/entry.ts';
 import { roleOf } from '../roles/index.ts';
 import { isMissing } from '../values/value.ts';
-import { counted, mono, numberColumn, rowId, textColumn, words } from './cells.ts';
+import { mono, numberColumn, rowId, textColumn, words } from './cells.ts';
 import { verdictText } from './stress.ts';
 import type { Cell, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'parts';
 const TITLE = 'Parts by stage';

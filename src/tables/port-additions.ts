@@ -1,9 +1,10 @@
 import { powerDrop } from '../formulas/sharing/power-drop.ts';
 import { additionsOf, type AddedDevice } from '../sharing/added-device.ts';
 import { applyFormula } from '../values/apply-formula.ts';
-import { counted, numberColumn, plainGroup, rowId, textColumn, valueCell } from './cells.ts';
+import { numberColumn, plainGroup, rowId, textColumn, valueCell } from './cells.ts';
 import type { Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'port-additions';
 const TITLE = 'When one more device is plugged in';

@@ -1,8 +1,9 @@
 import { readerAnswers, type InSet, type PortInCompany } from '../sharing/reader-answers.ts';
 import type { PortShare } from '../sharing/share-matrix.ts';
-import { counted, numberColumn, plainGroup, rowId, textColumn } from './cells.ts';
+import { numberColumn, plainGroup, rowId, textColumn } from './cells.ts';
 import type { Cell, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'port-answers';
 const TITLE = 'Each port alone and in company';

@@ -1,7 +1,8 @@
-import { counted, factCell, numberColumn, plainGroup, rowId, textColumn, valueCell } from './cells.ts';
+import { factCell, numberColumn, plainGroup, rowId, textColumn, valueCell } from './cells.ts';
 import type { Cell, Table } from './table.ts';
 import type { ShareMatrix } from '../sharing/share-matrix.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'port-falls';
 const TITLE = 'How far each port can fall';

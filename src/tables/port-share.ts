@@ -5,9 +5,10 @@ import { knownOrders } from '../sharing/known-orders.ts';
 import { setsToMeasureNext } from '../sharing/sets-to-measure-next.ts';
 import type { PortShare, SetRow, ShareMatrix } from '../sharing/share-matrix.ts';
 import type { Value } from '../values/value.ts';
-import { counted, evidenceOf, numberColumn, rowId, textColumn, valueCell } from './cells.ts';
+import { evidenceOf, numberColumn, rowId, textColumn, valueCell } from './cells.ts';
 import type { Bar, Cell, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'port-share';
 const TITLE = 'Port shares';

@@ -1,8 +1,9 @@
 import type { Entry } from '../entry/entry.ts';
 import { powerValue } from '../sharing/power-value.ts';
-import { counted, numberColumn, plainGroup, rowId, textColumn, valueCell } from './cells.ts';
+import { numberColumn, plainGroup, rowId, textColumn, valueCell } from './cells.ts';
 import type { Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'port-steps';
 const TITLE = 'Steps of each port';

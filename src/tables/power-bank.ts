@@ -5,6 +5,7 @@ import { numberColumn, rowId, textColumn, words } from './cells.ts';
 import { withoutEmptyColumns } from './kept-columns.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { JOULES_PER_WATT_HOUR } from '../units/watt-hour.ts';
 
 const ID = 'power-bank';
 const TITLE = 'Energy in and out';
@@ -39,7 +40,7 @@ function captionOf({ delivered, rated, stored }: PowerBankFigures): string {
   const best = delivered.find(({ ratio }) => !isMissing(ratio)) ?? null;
   const ratio = best?.ratio ?? rated.ratio;
   if (isMissing(ratio)) return 'What the cells hold and what comes out.';
-  const held = isMissing(stored) ? '' : ` of ${(stored.nominal / 3600).toFixed(0)} Wh in the cells`;
+  const held = isMissing(stored) ? '' : ` of ${(stored.nominal / JOULES_PER_WATT_HOUR).toFixed(0)} Wh in the cells`;
   return `${(ratio.nominal * 100).toFixed(0)} %${held} ${best === null ? 'is rated to come out' : 'came out'}${at(best === null ? rated.voltage : best.output)}. A ratio of energies.`;
 }
 

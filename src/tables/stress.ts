@@ -2,9 +2,10 @@ import type { StressRow, Verdict } from '../derived/derived.ts';
 import { roleOf } from '../roles/index.ts';
 import { SI_UNITS } from '../units/dimension.ts';
 import { isMissing, type Known } from '../values/value.ts';
-import { counted, mono, numberColumn, plainGroup, rowId, textColumn, valueCell } from './cells.ts';
+import { mono, numberColumn, plainGroup, rowId, textColumn, valueCell } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
+import { counted } from '../units/counted.ts';
 
 const ID = 'stress';
 const TITLE = 'Stress against rating';

@@ -8,7 +8,7 @@ import type { TableDeclaration, TableInput } from './table-declaration.ts';
 const ID = 'voltage-quality';
 const TITLE = 'Voltage at the output';
 
-export const voltageQuality: TableDeclaration = { id: ID, title: TITLE, build };
+export const voltageQuality: TableDeclaration = { id: ID, title: TITLE, build, hasFigure: true };
 
 const MARKS = { meets: 'within', misses: 'over', undecided: 'straddles' } as const satisfies Readonly<Record<string, JudgementMark>>;
 
@@ -21,7 +21,7 @@ function build({ entry }: TableInput): Table | null {
     caption: captionOf(rows),
     columns: [
       textColumn('what', 'What'),
-      numberColumn('set', 'Set', 'V'),
+      detailColumn(numberColumn('set', 'Set', 'V')),
       numberColumn('lowest', 'Lowest', 'V'),
       numberColumn('highest', 'Highest', 'V'),
       detailColumn(numberColumn('from', 'Band from', 'V')),

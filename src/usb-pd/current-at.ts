@@ -1,4 +1,3 @@
-import type { CableLimit } from './cable.ts';
 import { nominalPpsVolts } from './offer-watts.ts';
 import type { OfferBody } from './offer.ts';
 
@@ -6,7 +5,7 @@ import type { OfferBody } from './offer.ts';
 const REQUEST_STEP = 0.05;
 
 /** EPR AVS never gives more, however low the voltage. USB PD R3.2 V1.1, Table 10.12. */
-const EPR_AVS_AMPS = 5;
+export const EPR_AVS_AMPS = 5;
 
 /**
  * Amperes that a device gets from one offer when it asks for this voltage; null where the offer does not have it. The voltage of a
@@ -32,13 +31,6 @@ export function currentAt(offer: OfferBody, volts: number): number | null {
     case 'battery':
       return null;
   }
-}
-
-/** Most amperes that any of these offers gives at a voltage, through a cable; null where none has the voltage. */
-export function mostCurrentAt(offers: readonly OfferBody[], volts: number, cable: CableLimit | null = null): number | null {
-  if (cable !== null && volts > cable.volts) return null;
-  const currents = offers.flatMap((offer) => currentAt(offer, volts) ?? []);
-  return currents.length === 0 ? null : Math.min(cable?.amps ?? Infinity, Math.max(...currents));
 }
 
 function isWithin(volts: number, low: number, high: number): boolean {

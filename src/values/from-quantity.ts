@@ -10,6 +10,8 @@ export interface QuantityFact<D extends Dimension = Dimension> {
   readonly evidence: Exclude<Evidence, 'computed'>;
   /** Absent where no instrument of the bench is named. */
   readonly readOn?: ReadOn;
+  /** Id of the method of the bench; absent where none is named. */
+  readonly method?: string;
 }
 
 /** The instrument of the bench that a measured value was read on. */
@@ -49,7 +51,7 @@ export function valueOf<D extends Dimension>(fact: QuantityFact<D>, at: string, 
     nominal: quantity.nominal,
     high,
     significant,
-    origin: readOnOrigin(writtenOrigin(fact.evidence, quantity.written, at), fact.readOn),
+    origin: benchOrigin(writtenOrigin(fact.evidence, quantity.written, at), fact),
   };
 }
 
@@ -59,8 +61,13 @@ export function writtenOrigin(evidence: QuantityFact['evidence'], written: strin
   return { evidence, reason: `${written}, assumed by the author at ${at}`, source: authorsAssumption(at) };
 }
 
-function readOnOrigin(origin: Origin, readOn: ReadOn | undefined): Origin {
-  return readOn === undefined || origin.evidence !== 'measured' ? origin : { ...origin, instrument: readOn.instrument };
+function benchOrigin(origin: Origin, { readOn, method }: Pick<QuantityFact, 'readOn' | 'method'>): Origin {
+  if (origin.evidence !== 'measured') return origin;
+  return {
+    ...origin,
+    ...(readOn === undefined ? {} : { instrument: readOn.instrument }),
+    ...(method === undefined ? {} : { method }),
+  };
 }
 
 function authorsAssumption(at: string): Source {

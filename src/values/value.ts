@@ -6,8 +6,11 @@ type ReadEvidence = 'printed' | 'marked' | 'measured' | 'datasheet';
 /** How a value came to be known. */
 export type Evidence = ReadEvidence | 'assumed' | 'computed';
 
-/** Standing of a source: its own text was seen, a copy or quotation of it was, or it is from memory. */
-export type Standing = 'read' | 'secondary' | 'memory' | 'common practice';
+/**
+ * Standing of a source: its own text was seen, a copy or quotation of it was, it is from memory, the trade does so and nobody published it,
+ * or we worked it out ourselves with something other than this program.
+ */
+export type Standing = 'read' | 'secondary' | 'memory' | 'common practice' | 'worked apart';
 
 /** A publication that a fact, a limit or an example comes from. */
 export interface Source {
@@ -27,6 +30,8 @@ export type Origin =
       readonly at: string;
       /** Id of the instrument of the bench that it was read on. */
       readonly instrument?: string;
+      /** Id of the method of the bench by which it was measured. */
+      readonly method?: string;
     }
   | { readonly evidence: 'assumed'; readonly reason: string; readonly source: Source }
   | { readonly evidence: 'computed'; /** Id of the formula. */ readonly formula: string; readonly inputs: Readonly<Record<string, Value>> };

@@ -51,6 +51,12 @@ describe('the current that a two-pin device leaks at 264 V 60 Hz', () => {
     expect(large?.[0]).toBe('note');
     expect(large?.[1]).toContain('0.468 mA');
   });
+
+  test('a place left empty passes nothing and is not named', () => {
+    const empty = 'CY2: { role: Y capacitor, rating: 1 nF Y1 400 VAC, fitted: no }';
+    const [found] = said('y-capacitor-current-high', [empty, ...barrier('4.7 nF Y1 400 VAC')]);
+    expect(found?.[1]).toMatch(/^CY1 \(4\.7 nF Y1 400 VAC\): 0\.468 mA/);
+  });
 });
 
 describe('the charge on the plug pins', () => {

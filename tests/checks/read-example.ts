@@ -1,4 +1,4 @@
-import { runChecks } from '../../src/checks/run-checks.ts';
+import { runChecks } from './run-checks.ts';
 import { derive } from '../../src/derived/derive.ts';
 import type { Diagnostic, Finding } from '../../src/diagnostics/finding.ts';
 import type { Entry } from '../../src/entry/entry.ts';

@@ -75,6 +75,16 @@ describe('text on the command line', () => {
     expect((JSON.parse(stdout) as { word: string }[]).map(({ word }) => word)).toEqual(['0x0001912C', '0x0002D0DE', '0xC0DC322C']);
   });
 
+  test('a twin is told at its own place, and 5 V 3 A is not looked for inside 15 V 3 A', async () => {
+    const { stdout } = await offers('15 V 3 A, 5 V 3 A, 5 V 3 A');
+    expect(stdout).toMatch(/^offers:1:20 warning offer-twice$/m);
+  });
+
+  test('a revision that is none is wrong usage', async () => {
+    expect((await offers('5 V 3 A', '--revision', '3.1abc')).code).toBe(2);
+    expect((await offers('5 V 3 A', '--revision', '3.2 V1.1')).code).toBe(0);
+  });
+
   test('that no object can carry has none', async () => {
     const { stdout } = await offers('5V 12A', '--format', 'json');
     expect(JSON.parse(stdout)).toMatchObject([{ word: null, kind: 'fixed', current_mA: 12_000 }]);

@@ -36,6 +36,7 @@ describe('the preflight', () => {
     expect([run.status, run.stdout, run.stderr]).toEqual([0, `${VERSION}\n`, '']);
   });
 
+  // The package that carries a Node is optional: on a platform it is not made for, there is nothing to hand over to (the next test).
   test.skipIf(!hasOwnNode).each(['v20.0.0', 'v22.17.9', 'v9.9.9'])(
     '%s hands over to the Node that came with the package, exit code included',
     (version) => {

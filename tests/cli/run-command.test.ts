@@ -185,6 +185,12 @@ describe('schema and explain', () => {
     const { stdout } = await seamline(['explain', 'stored-energy']);
     expect(stdout).toMatch(/^stored-energy \(formula\)/);
     expect(stdout).toMatch(/Source: .+\nPublished examples that it reproduces:\n {2}/);
+    expect(stdout).not.toContain('Worked apart');
+  });
+
+  test('formula with a figure that was worked apart: it is not called published, nor quoted', async () => {
+    const { stdout } = await seamline(['explain', 'sum-of-powers']);
+    expect(stdout).toMatch(/Other examples that it reproduces:\n {2}.+ → 97\.57 W \(Worked apart from this program with bc\)\n$/);
   });
 });
 

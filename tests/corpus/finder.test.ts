@@ -189,7 +189,7 @@ describe('the rows as they travel', () => {
   });
 
   test('a thousand devices take less than 60 KB compressed', () => {
-    const words = ['Amber', 'Birk', 'Crag', 'Dell', 'Esk', 'Fen', 'Gill', 'Holm', 'Ings', 'Kirk'];
+    const words = ['Amber', 'Birk', 'Crag', 'Dale', 'Esk', 'Fen', 'Gill', 'Holm', 'Ings', 'Kirk'];
     let state = 7;
     const next = (below: number): number => (state = (state * 16_807) % 2_147_483_647) % below;
     const word = (): string => `${words[next(10)] ?? ''}${words[next(10)]?.toLowerCase() ?? ''}`;

@@ -52,6 +52,7 @@ const derived: Derived = {
   insulation: [],
   derating: { id: 'consumer-practice', title: 'Consumer practice', meaning: '', isOwn: false },
   operating: [],
+  windings: [],
   gainCurves: [],
   logs: [],
   efficiency: { runs: [], noLoad: [], judgements: [], outOfScope: null },

@@ -31,10 +31,14 @@ describe('the rows of an efficiency run agree with themselves', () => {
     expect(ENTRIES.filter(({ entry }) => entry.efficiency.length >= 4).length).toBe(8);
   });
 
-  // Half of the last printed digit of the efficiency: volts × amperes over watts must print the same.
-  test.each(points())('$name: volts × amperes / watts prints the stated efficiency', ({ measuredOutput, current, input, efficiency }) => {
-    if (measuredOutput === null || current === null || input === null || efficiency === null) throw new Error('a row is not whole');
-    const ratio = (measuredOutput.quantity.nominal * current.quantity.nominal) / input.quantity.nominal;
+  // Half of the last printed digit of the efficiency: volts × amperes over watts must print the same; of several ports their sum.
+  test.each(points())('$name: volts × amperes / watts prints the stated efficiency', ({ loads, measuredOutput, current, input, efficiency }) => {
+    if (input === null || efficiency === null) throw new Error('a row is not whole');
+    const watts = (loads.length === 0 ? [{ measuredOutput, current }] : loads).map((load) => {
+      if (load.measuredOutput === null || load.current === null) throw new Error('a row is not whole');
+      return load.measuredOutput.quantity.nominal * load.current.quantity.nominal;
+    });
+    const ratio = watts.reduce((sum, each) => sum + each, 0) / input.quantity.nominal;
     expect(Math.abs(ratio - efficiency.quantity.nominal)).toBeLessThanOrEqual(efficiency.quantity.resolution / 2 + 1e-12);
   });
 });

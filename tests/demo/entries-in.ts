@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { runChecks } from '../../src/checks/run-checks.ts';
+import { runChecks } from '../checks/run-checks.ts';
 import { derive } from '../../src/derived/derive.ts';
 import type { Derived } from '../../src/derived/derived.ts';
 import type { Finding } from '../../src/diagnostics/finding.ts';
-import { answerFor } from '../../src/entry/answer-for.ts';
+import { answerAmong } from '../../src/entry/answer-for.ts';
 import type { Entry } from '../../src/entry/entry.ts';
 import { parseFrontmatter } from '../../src/entry/parse-frontmatter.ts';
 import { readEntry } from '../../src/entry/read-entry.ts';
@@ -56,7 +56,7 @@ export function saidOf({ findings }: CheckedEntry, severities: readonly Finding[
 /** The same, of those that the author answers in the entry. */
 export function answeredIn({ entry, findings }: CheckedEntry): readonly string[] {
   return findings
-    .filter((finding) => answerFor(entry, finding) !== null)
+    .filter((finding) => answerAmong(entry.answers, finding) !== null)
     .map(nameOf)
     .sort();
 }

@@ -52,7 +52,8 @@ export function part(references: string, role: string, stage: string, text: stri
 
 /** A stage: stage('pfc', 'boost-pfc', { bus: fact('392 V', 'voltage', 'stages.pfc.bus') }). */
 export function stage(id: string, kind: string, parameters: Stage['parameters'] = {}, more: Partial<Stage> = {}): Stage {
-  return { id, kind, mode: null, parameters, turns: [], cells: null, feeds: [], alsoStated: [], note: null, path: ['stages', id], ...more };
+  const wound = { turns: [], turnsEvidence: 'measured', turnsRatio: null, reset: null } as const;
+  return { id, kind, mode: null, parameters, ...wound, cells: null, feeds: [], alsoStated: [], note: null, path: ['stages', id], ...more };
 }
 
 /** A port with fixed offers of volts and amperes. */

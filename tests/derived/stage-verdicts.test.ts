@@ -47,6 +47,7 @@ describe('a loss beside what explains it', () => {
       statistic: 'point',
       of: null,
       port: 'C1',
+      loads: [],
       line: fact('115 V', 'voltage', 'e'),
       output: null,
       measuredOutput: fact('20.0 V', 'voltage', 'e'),

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { derive } from '../../src/derived/derive.ts';
-import type { Entry } from '../../src/entry/entry.ts';
+import type { Entry, Stage } from '../../src/entry/entry.ts';
 import { ROLES } from '../../src/roles/index.ts';
 import { STAGES } from '../../src/stages/index.ts';
 import { anEntry, fact, part, portWith, stage, supply } from './an-entry.ts';
@@ -18,6 +18,19 @@ const RATINGS = [
   null,
 ];
 const TURNS = [[], [22, 4], [0, 0], [35, 4, 4], [Number.NaN, 1], [-3, 2]];
+const RATIOS: readonly Stage['turnsRatio'][] = [
+  null,
+  { by: 'ratio', ratio: fact('5.67', 'ratio', 'n') },
+  { by: 'winding voltages', primary: fact('12 V', 'voltage', 'n'), secondary: fact('2.1 V', 'voltage', 'n') },
+];
+const WRITTEN = { written: '', evidence: 'measured', path: ['r'] } as const;
+const RESETS: readonly Stage['reset'][] = [
+  null,
+  { by: 'winding', turns: 22, ratio: null, ...WRITTEN },
+  { by: 'winding', turns: null, ratio: [0, 0], ...WRITTEN },
+  { by: 'active clamp', turns: null, ratio: null, ...WRITTEN },
+  { by: 'RCD', turns: null, ratio: null, ...WRITTEN },
+];
 const PARAMETERS = [
   {},
   { bus: fact('392 V', 'voltage', 'b') },
@@ -34,7 +47,9 @@ const stages = fc.array(
     kind: fc.constantFrom(...STAGES.map((one) => one.kind), 'no-such-kind'),
     parameters: fc.constantFrom(...PARAMETERS),
     turns: fc.constantFrom(...TURNS),
-    feeds: fc.constantFrom<string[]>([], ['C1'], ['b'], ['a'], ['no such thing']),
+    turnsRatio: fc.constantFrom(...RATIOS),
+    reset: fc.constantFrom(...RESETS),
+    feeds: fc.constantFrom<string[]>([], ['C1'], ['C1', 'A1'], ['b'], ['a'], ['no such thing']),
   }),
   { maxLength: 5 },
 );
@@ -44,7 +59,7 @@ const parts = fc.array(
     role: fc.constantFrom(...ROLES.map((one) => one.id), 'no-such-role'),
     stage: fc.constantFrom('a', 'b', 'c', 'elsewhere'),
     rating: fc.constantFrom(...RATINGS),
-    arrangement: fc.constantFrom('single' as const, 'series' as const, 'parallel' as const),
+    arrangement: fc.constantFrom('single' as const, 'series' as const, 'parallel' as const, 'separate' as const),
     count: fc.constantFrom(1, 2, 0, -1, 1e9, Number.NaN),
   }),
   { maxLength: 12 },
@@ -60,7 +75,7 @@ function entryOf(
 ): Entry {
   const [input, ports, stageDraws, partDraws] = drawn;
   return anEntry(input, ports, {
-    stages: stageDraws.map((one) => stage(one.id, one.kind, one.parameters, { turns: one.turns, feeds: one.feeds })),
+    stages: stageDraws.map(({ id, kind, parameters, ...more }) => stage(id, kind, parameters, more)),
     parts: partDraws.map((one, index) =>
       part(`X${index}`, one.role, one.stage, one.rating, { arrangement: one.arrangement, count: one.count }),
     ),

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { BUS_CLAMPED_KINDS, FLYBACK_KINDS, PASSING_KINDS, PFC_KINDS } from '../../src/derived/stage-kinds.ts';
+import { PASSING_KINDS, PFC_KINDS } from '../../src/derived/stage-kinds.ts';
 import { roleOf } from '../../src/roles/index.ts';
 import { STAGE_PARAMETER_KEYS, stageOf } from '../../src/stages/index.ts';
 
@@ -29,13 +29,7 @@ describe('words that the derivation looks for are words that entries can use', (
   });
 
   it('kinds of stage', () => {
-    const kinds = [
-      ...PFC_KINDS,
-      ...FLYBACK_KINDS,
-      ...BUS_CLAMPED_KINDS,
-      ...PASSING_KINDS,
-      ...named(/kind === '([a-z]+-[a-z-]+|rectifier)'/g),
-    ];
+    const kinds = [...PFC_KINDS, ...PASSING_KINDS, ...named(/kind === '([a-z]+-[a-z-]+|rectifier)'/g)];
     for (const kind of kinds) expect(stageOf(kind), kind).not.toBeNull();
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { DataPath, Finding } from '../../src/diagnostics/finding.ts';
-import { answerFor } from '../../src/entry/answer-for.ts';
+import { answerAmong } from '../../src/entry/answer-for.ts';
 import { placeFindings } from '../../src/entry/place-findings.ts';
 
 function at(text: string, path: DataPath, part: 'key' | 'value', span?: { start: number; end: number }): string {
@@ -87,7 +87,7 @@ describe('the answer to a finding', () => {
     ['an answer to the whole rule', finding('label-plausible', 'input'), 'Two'],
     ['another rule', finding('something-else', 'C21'), undefined],
   ])('%s', (_, given, because) => {
-    expect(answerFor({ answers }, given)?.because).toBe(because);
+    expect(answerAmong(answers, given)?.because).toBe(because);
   });
 
   it('stands in the diagnostic', () => {

@@ -75,6 +75,8 @@ export const FIELD_CASES: readonly FieldCase[] = [
     'what a system reports is not a measurement',
     ['tests/derived/efficiency/efficiency-figures.test.ts', 'what the device reports of itself is shown and not judged'],
     ['tests/derived/heat/sustained-runs.test.ts', 'what a system reports is none'],
+    ['tests/derived/reported-and-measured.test.ts', '5 V 3 A reported are 15 W, and 60 W flow'],
+    ['src/checks/examples/reported-against-measured.md', 'finding: reported-against-measured'],
   ),
   covered(
     'P25',
@@ -96,13 +98,29 @@ export const FIELD_CASES: readonly FieldCase[] = [
     'tests/checks/mains-safety.test.ts',
     '0.6 mm through air is an error, 7.6 mm is enough, 60 mm asks whether the unit is right',
   ]),
-  covered('P32', 'touch current from the capacitance across the barrier', ['tests/checks/mains-safety.test.ts', '2.2 nF give 0.219 mA']),
+  covered(
+    'P32',
+    'touch current from the capacitance across the barrier, and 80 V on an open meter',
+    ['tests/checks/mains-safety.test.ts', '2.2 nF give 0.219 mA'],
+    ['tests/derived/touch-voltages.test.ts', 'are told as a voltage into an open meter, not touch current'],
+  ),
   covered('P34', 'charge left on the pins, each rule by name', [
     'tests/derived/insulation-and-heat.test.ts',
     '128.9 V after 1 s and 44.5 V after 2 s, each rule by its own time',
   ]),
-  example('P35', 'a can that holds less than it is marked', 'marked-against-measured'),
-  covered('P37', 'cell energy against what the outputs give', [VALUES, '5,500 mAh at 5 V of 37 Wh passes, 7,400 mAh does not']),
+  covered(
+    'P35',
+    'a can that holds less than it is marked',
+    ['src/checks/examples/marked-against-measured.md', 'finding: marked-against-measured'],
+    ['tests/checks/marked-against-measured.test.ts', '6800 µF printed and 2200 µF measured: −67.6 %, outside 20 % tolerance'],
+    ['tests/checks/marked-against-measured.test.ts', 'marked and not measured has no verdict'],
+  ),
+  covered(
+    'P37',
+    'cell energy against what the outputs give',
+    [VALUES, '5,500 mAh at 5 V of 37 Wh passes, 7,400 mAh does not'],
+    ['tests/checks/conversion-of-charges.test.ts', '55 % is 5500 of 10 000 mAh; the energies are 27.5 of 37 Wh, 74.3 %'],
+  ),
   covered(
     'P39',
     'efficiency without its conditions',

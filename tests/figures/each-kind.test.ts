@@ -3,20 +3,25 @@ import { describe, expect, test } from 'vitest';
 import { efficiencyCurve } from '../../src/figures/efficiency-curve.ts';
 import { familyStrip, familyStripAxis } from '../../src/figures/family-strip.ts';
 import { finderScatter } from '../../src/figures/finder-scatter.ts';
+import { gainCurve } from '../../src/figures/gain-curve/gain-curve.ts';
+import type { GainFigure } from '../../src/figures/gain-curve/gain-figure.ts';
 import { logPlot } from '../../src/figures/log-plot.ts';
 import { mark } from '../../src/figures/mark.ts';
 import { miniFront } from '../../src/figures/mini-front.ts';
 import { offersOverlay } from '../../src/figures/offers-overlay.ts';
 import { outlineDrawing } from '../../src/figures/outline-drawing.ts';
 import { frameSize } from '../../src/figures/photo-frame/frame-size.ts';
+import type { DrawnLength } from '../../src/figures/photo-frame/length-label.ts';
 import { photoAround } from '../../src/figures/photo-frame/photo-around.ts';
-import { photoNear, photoOver } from '../../src/figures/photo-frame/photo-over.ts';
+import { photoNear } from '../../src/figures/photo-frame/photo-near.ts';
+import { photoOver } from '../../src/figures/photo-frame/photo-over.ts';
 import { placeStrip, ratioStrip } from '../../src/figures/place-strip.ts';
 import { rangeFigure } from '../../src/figures/range-figure.ts';
 import { shareBar } from '../../src/figures/share-bar.ts';
 import { silhouette } from '../../src/figures/silhouette.ts';
 import { stageGlyph, DRAWN_STAGE_KINDS } from '../../src/figures/stage-glyph.ts';
 import { stressBar } from '../../src/figures/stress-bar.ts';
+import { THIRTY_PARTS } from './photo-frame/thirty-parts.ts';
 import { foldBackLog } from '../logs/a-log-summary.ts';
 
 const PORTS = [
@@ -49,6 +54,37 @@ const EFFICIENCY: Parameters<typeof efficiencyCurve>[0] = {
   ],
 };
 
+const tank = (ratios: readonly number[], gains: readonly number[]) => ratios.map((at, index) => [at, gains[index] ?? 1] as const);
+const GAIN: Omit<GainFigure, 'layout'> = {
+  id: 'g',
+  title: 'Gain of the resonant tank of main over frequency',
+  description: '122 kHz at full load and 123 kHz at no load.',
+  resonance: { kilohertz: 110, words: '110 kHz' },
+  loaded: [
+    {
+      words: 'full load at 20 V 5 A',
+      pairs: tank([0.5, 0.6, 0.8, 1, 1.4, 2], [1.1, 1.3, 1.2, 1, 0.82, 0.68]),
+      ...{ peak: [0.6, 1.3], peakWords: '1.30 at 66 kHz' },
+    },
+    {
+      words: 'full load at 15 V 3 A',
+      pairs: tank([0.4, 0.5, 0.8, 1, 1.4, 2], [1.9, 2.4, 1.3, 1, 0.85, 0.75]),
+      ...{ peak: [0.5, 2.4], peakWords: '2.4 at 55 kHz' },
+    },
+  ],
+  noLoad: tank([0.45, 0.5, 0.8, 1, 1.4, 2], [9, 3, 1.35, 1, 0.88, 0.82]),
+  levels: [
+    { words: '20 V 5 A, bus 390 V', number: '0.92', gain: ratio(0.9, 0.92, 0.94) },
+    { words: '15 V 3 A, bus 390 V', number: '0.69', gain: ratio(0.69, 0.69, 0.69) },
+  ],
+  marks: [
+    { isLoaded: true, ratio: ratio(1.1, 1.16, 1.24), gain: ratio(0.9, 0.92, 0.94), words: '128 kHz' },
+    { isLoaded: false, ratio: ratio(1.2, 1.23, 1.3), gain: ratio(0.9, 0.92, 0.94), words: '135 kHz' },
+    { isLoaded: true, ratio: ratio(2.6, 2.65, 2.7), gain: ratio(0.69, 0.69, 0.69), words: '292 kHz' },
+  ],
+  running: { span: ratio(0.9, 1.2, 1.5), words: 'measured 99 to 165 kHz' },
+};
+
 const CALLOUTS = [
   { number: 3, reference: 'F1', x: 0.12, y: 0.3 },
   { number: 7, reference: 'C5', x: 0.4, y: 0.62 },
@@ -59,14 +95,16 @@ const CALLOUTS = [
   rowAnchor: `part-${reference}`,
   anchor: `photo-1-part-${reference}`,
 }));
+const LENGTHS: readonly DrawnLength[] = [{ name: 'creepage T1', value: '6.4 mm', isScale: false, from: [0.5, 0.4], to: [0.56, 0.4] }];
 const PHOTO = frameSize({ width: 2400, height: 1800 });
 
 /** One of each kind of figure, from numbers that no change of an entry moves. */
 const KINDS: Readonly<Record<string, () => string>> = {
-  'callouts around a photo': () => photoAround(PHOTO, CALLOUTS, 'Photo 1: parts by number'),
-  'callouts on a photo of a phone': () => photoNear(PHOTO.picture, CALLOUTS, 'Photo 1: parts by number'),
-  'zones and a length on a photo': () =>
-    photoOver('photo-1', CALLOUTS, [{ label: 'creepage T1 6.4 mm', isScale: false, from: [0.5, 0.4], to: [0.56, 0.4] }]),
+  'callouts around a photo': () => photoAround(PHOTO, CALLOUTS, LENGTHS, 'Photo 1: parts by number'),
+  'callouts on a photo of a phone': () => photoNear(PHOTO.picture, CALLOUTS, LENGTHS, 'Photo 1: parts by number').svg,
+  'thirty callouts around a photo': () => photoAround(PHOTO, THIRTY_PARTS, LENGTHS, 'Photo 1: parts by number'),
+  'thirty callouts on a photo of a phone': () => photoNear(PHOTO.picture, THIRTY_PARTS, LENGTHS, 'Photo 1: parts by number').svg,
+  'zones and a length on a photo': () => photoOver('photo-1', CALLOUTS, LENGTHS),
   'outline of a box': () =>
     outlineDrawing({
       id: 'o',
@@ -100,6 +138,8 @@ const KINDS: Readonly<Record<string, () => string>> = {
       560,
     ), // prettier-ignore
   'efficiency over load with its limits': () => efficiencyCurve(EFFICIENCY),
+  'gain of a resonant tank': () => gainCurve({ ...GAIN, layout: 'sheet' }),
+  'gain of a resonant tank on a phone': () => gainCurve({ ...GAIN, layout: 'phone' }),
   'log that folds back': () => logPlot(foldBackLog({ events: { '10 min': 'fold-back' } }), 'l'),
   'places among all': () => placeStrip([0.3, 0.4, 0.5, 0.64, 0.9], [{ letter: 'A', value: 0.5, low: 0.48, high: 0.52 }], true),
   'ratios side by side': () =>

@@ -8,7 +8,7 @@ import type { LogSummary } from '../../src/logs/log-summary.ts';
 export function foldBackLog(more: Partial<LogFile> = {}): LogSummary {
   const log: LogFile = {
     ...{ id: 'full load', file: 'c1.csv', columns: { time: 't (s)', voltage: 'U (V)', current: 'I (A)' }, decimal: 'point' },
-    ...{ port: 'C1', line: '230 V', ambient: '25 °C', events: {}, note: null, path: ['logs', 'full load'] },
+    ...{ port: 'C1', line: '230 V', ambient: '25 °C', events: {}, instrument: null, method: null, note: null, path: ['logs', 'full load'] },
     ...more,
   };
   const { columns } = logColumns(log, { heads: ['t (s)', 'U (V)', 'I (A)'], units: null });

@@ -29,7 +29,7 @@ const sheets = Array.from({ length: 6 }, (_, index) =>
     topology: '<x>',
     family: 'odd',
     glyphs: ['<x>'],
-    ports: [{ id: 'C1', connector: '<x>' }],
+    ports: [{ id: '<x>', connector: 'USB-C' }],
     ratedWatts: index === 5 ? 900 : 60 + index,
     parts: [
       inventedPart({

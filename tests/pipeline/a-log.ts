@@ -28,7 +28,7 @@ export async function readingOf(csv: string, more: Partial<LogFile> = {}): Promi
 export function logFile(more: Partial<LogFile> = {}): LogFile {
   return {
     ...{ id: 'run', file: 'run.csv', columns: { time: 't (s)', voltage: 'U (V)', current: 'I (A)' }, decimal: 'point' },
-    ...{ port: null, line: null, ambient: null, events: {}, note: null, path: ['logs', 'run'] },
+    ...{ port: null, line: null, ambient: null, events: {}, instrument: null, method: null, note: null, path: ['logs', 'run'] },
     ...more,
   };
 }

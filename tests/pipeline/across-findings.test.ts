@@ -139,8 +139,11 @@ describe('the fact sheet of a part', () => {
   test.each([
     ['maker: [\n', '2:1 part-sheet-invalid'],
     ['color: red\n', '1:1 part-sheet-invalid'],
-    ['rating: 700 V and a half\nmaker: {}\n', '2:1 part-sheet-invalid'],
+    ['rating: 700 V\nmaker: {}\n', '2:1 part-sheet-invalid'],
     ['corrections:\n  - { date: May, where: rating }\n', '2:5 part-sheet-invalid'],
+    ['rating: 700 V, 10 mm (2 in)\n', '1:16 part-sheet-invalid'],
+    ['rating: "700 V, 10 mm (2 in)"\n', '1:17 part-sheet-invalid'],
+    ['corrections:\n  - { date: 2026-02-31, where: rating, why: no such day }\n', '2:5 part-sheet-invalid'],
     ['also written: NBK7\n', '1:1 part-sheet-invalid'],
   ])('a fault in it is a finding with its place: %j', async (text, place) => {
     const prepared = await prepareIn(contentFolder({ 'teardowns/a/index.md': bare, 'parts/NBK-7.yaml': text }));
@@ -159,7 +162,7 @@ describe('the fact sheet of a part', () => {
     );
     expect(placesOf(prepared).filter((place) => place.startsWith('parts/'))).toEqual([
       'parts/NBK-9.yaml:1:1 part-sheet-unused',
-      'parts/other.yaml:1:1 part-sheet-invalid',
+      'parts/other.yaml:1:9 part-sheet-invalid',
       'parts/x.md:1:1 stray-file',
     ]);
   });

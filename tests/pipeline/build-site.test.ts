@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { buildSite, type BuildOutcome } from '../../src/pipeline/build-site.ts';
 import { OUTPUT_MARK } from '../../src/pipeline/folder-swap.ts';
-import type { SiteBuilder } from '../../src/pipeline/site-builder.ts';
+import type { BuiltSite, SiteBuilder } from '../../src/pipeline/site-builder.ts';
 import { contentFolder, entryText, temporaryFolder, writeFiles } from './content-folder.ts';
 
 /** Every file of a folder with its bytes and its time of change. */
@@ -16,6 +16,9 @@ function pictureOf(folder: string): string[] {
     });
 }
 
+/** Nothing is known of the pages: they are read when the site is looked over. */
+const UNREAD: BuiltSite = { keys: new Map(), facts: new Map() };
+
 /** A builder that writes a page for the home and one for each sheet, changed as a test needs it. */
 function writingBuilder(pages: Readonly<Record<string, string>> = {}): SiteBuilder {
   return ({ prepared, folder }) => {
@@ -24,7 +27,7 @@ function writingBuilder(pages: Readonly<Record<string, string>> = {}): SiteBuild
     };
     const files = Object.fromEntries(sheets.map(({ slug }) => [`teardowns/${slug}/index.html`, '<body><h1>x</h1></body>']));
     writeFiles(folder, { 'index.html': '<body>home</body>', ...files, ...pages });
-    return Promise.resolve();
+    return Promise.resolve(UNREAD);
   };
 }
 
@@ -32,7 +35,7 @@ function writingBuilder(pages: Readonly<Record<string, string>> = {}): SiteBuild
 function bareBuilder(pages: Readonly<Record<string, string>>): SiteBuilder {
   return ({ folder }) => {
     writeFiles(folder, pages);
-    return Promise.resolve();
+    return Promise.resolve(UNREAD);
   };
 }
 

@@ -35,6 +35,19 @@ describe('former addresses', () => {
   });
 });
 
+describe('former addresses that no page can stand at', () => {
+  test.each(['/planner/', '/bench/', '/parts/og7014/', '/feed.xml', '/index.html', '/teardowns/b/data.json'])(
+    '%s is an error at its place',
+    async (written) => {
+      const content = contentFolder({
+        'teardowns/a/index.md': entryText('A', 'x\n', `former addresses: ["${written}"]\n`),
+        'teardowns/b/index.md': entryText('B'),
+      });
+      expect(placesOf(await prepareIn(content))).toEqual(['teardowns/a/index.md:7:20 former-address-taken']);
+    },
+  );
+});
+
 describe('addresses that were published', () => {
   const list = 'published-addresses.txt';
 
@@ -51,6 +64,16 @@ describe('addresses that were published', () => {
       `${list}:6:1 published-address-lost`,
     ]);
     expect(prepared.diagnostics.find(({ file }) => file === list)?.message).toContain('The old address /teardowns/gone/ has no redirect');
+  });
+
+  test('a list longer than any entry may be is read to its end', async () => {
+    const content = contentFolder({
+      [list]: `${'/teardowns/a/\n'.repeat(30_000)}/teardowns/gone/\n`,
+      'teardowns/a/index.md': entryText('A'),
+    });
+    expect(placesOf(await prepareIn(content)).filter((place) => place.startsWith(list))).toEqual([
+      `${list}:30001:1 published-address-lost`,
+    ]);
   });
 
   test('an entry that cannot be read keeps its address: its own findings are enough', async () => {

@@ -1,8 +1,8 @@
 import { parse } from 'csv-parse/sync';
-import { mkdirSync, readFileSync } from 'node:fs';
+import { cpSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { copyOpenData } from '../../src/pipeline/device-files.ts';
+import { openDataOfSite } from '../../src/pipeline/device-files.ts';
 import { preparationOf } from '../../src/pipeline/prepare-apart.ts';
 import { prepare } from '../../src/pipeline/prepare.ts';
 import { contentFolder, entryText, temporaryFolder } from './content-folder.ts';
@@ -23,8 +23,8 @@ interface Descriptor {
 async function builtData(content: string): Promise<string> {
   const work = temporaryFolder();
   const { manifest } = await prepare({ content, prepared: join(work, 'p'), cache: join(work, 'c'), mode: 'build' });
-  mkdirSync(join(work, 'site'));
-  copyOpenData(join(work, 'p'), join(work, 'site'), preparationOf({ manifest, diagnostics: [] }));
+  for (const { from, path } of openDataOfSite(join(work, 'p'), preparationOf({ manifest, diagnostics: [] })))
+    cpSync(from, join(work, 'site', path));
   return join(work, 'site');
 }
 

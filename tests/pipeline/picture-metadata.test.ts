@@ -143,6 +143,9 @@ test('whatever the bytes are, looking at them never throws', () => {
     'MM\0*',
     'MM\0+',
     'GIF89a',
+    '\0\0\x01\0\x02\0',
+    '%PDF-1.7\n\xff\xd8\xff',
+    '<svg href="data:image/png;base64,',
     '\0\0\0\x18ftypheic',
     '',
   ];

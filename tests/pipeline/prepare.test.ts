@@ -80,10 +80,21 @@ describe('files that cannot be entries', () => {
     expect(hasErrors(prepared.diagnostics)).toBe(true);
   });
 
+  // Root can read every file, whatever its mode says.
   test.skipIf(process.getuid?.() === 0)('not to be read', async () => {
     const content = contentFolder({ 'teardowns/a/index.md': entryText('A') });
     chmodSync(join(content, 'teardowns/a/index.md'), 0);
     expect(placesOf(await prepareIn(content))).toEqual(['teardowns/a/index.md:1:1 file-unreadable']);
+  });
+
+  test.each(['teardowns', 'parts', 'policies'])('a file called %s, where a folder belongs', async (name) => {
+    expect(placesOf(await prepareIn(contentFolder({ [name]: 'x' })))).toContain(`${name}:1:1 file-unreadable`);
+  });
+
+  test.each(['site.yaml', 'bench.yaml', 'published-addresses.txt'])('a folder called %s, where a file belongs', async (name) => {
+    const content = temporaryFolder();
+    writeFiles(content, { 'teardowns/a/index.md': entryText('A'), [`${name}/x`]: 'x' });
+    expect(placesOf(await prepareIn(content))).toContain(`${name}:1:1 file-unreadable`);
   });
 
   test('a folder called index.md', async () => {
@@ -122,17 +133,6 @@ describe('drafts', () => {
     const content = contentFolder({ 'teardowns/a/index.md': entryText('A', 'See [b](../b/).\n'), 'teardowns/b/index.md': draft });
     expect(placesOf(await prepareIn(content, 'build'))).toEqual(['teardowns/a/index.md:9:5 prose-link-draft']);
     expect(placesOf(await prepareIn(content, 'dev'))).toEqual([]);
-  });
-});
-
-describe('pictures in the text', () => {
-  test('one that is not beside the entry is an error at its place, one outside its folder too', async () => {
-    const content = contentFolder({
-      'teardowns/a/index.md': entryText('A', '![x](in.jpg)\n\n![x](no.jpg)\n\n![x](../../../../x.jpg)\n'),
-      'teardowns/a/in.jpg': 'x',
-    });
-    const places = placesOf(await prepareIn(content)).filter((place) => place.includes('missing'));
-    expect(places).toEqual(['teardowns/a/index.md:11:1 prose-image-missing', 'teardowns/a/index.md:13:1 prose-image-missing']);
   });
 });
 

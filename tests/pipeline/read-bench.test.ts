@@ -35,7 +35,32 @@ describe('the file of the bench', () => {
       ['meter', 0],
       ['load', 1],
     ]);
-    expect(bench.methods).toEqual([{ name: 'ripple', how: '20 MHz at the connector' }]);
+    expect(bench.methods).toEqual([{ id: 'method-ripple', name: 'ripple', how: '20 MHz at the connector', of: ['ripple'] }]);
+  });
+
+  it('a method says what it is always used for; two of one address and a strange subject are said', () => {
+    const { bench, faults } = benchInText(
+      [
+        'methods:',
+        '  Ripple and noise: { how: 20 MHz, for: ripple }',
+        '  Ripple & noise: { how: 20 MHz }',
+        '  Heat: { how: under tape, for: [thermal, thermall] }',
+        '  Nothing: { for: ripple }',
+      ].join('\n'),
+    );
+    expect(bench.methods.map(({ id, of }) => [id, of])).toEqual([
+      ['method-ripple-and-noise', ['ripple']],
+      ['method-ripple-noise', []],
+      ['method-heat', ['thermal']],
+    ]);
+    expect(faults.map(({ line, column, message }) => `${line}:${column} ${message}`)).toEqual([
+      '4:33 "thermall" is not something that is measured; did you mean "thermal"?',
+      expect.stringMatching(/^5:\d+ .*must be a text, or "how" with "for"/),
+    ]);
+    const twice = benchInText('methods: { "Ripple, noise": a, Ripple noise: b }');
+    expect(twice.faults.map(({ message }) => message)).toEqual([
+      '"Ripple noise" reads like the name of another method: both would have one address on the page',
+    ]);
   });
 
   it.each([
@@ -67,5 +92,24 @@ describe('the file of the bench', () => {
     expect(diagnostics.filter(({ rule }) => rule === 'instrument-unknown').map(({ file, message }) => `${file}: ${message}`)).toEqual([
       `${join('teardowns', 'one', 'index.md')}: There is no instrument "meter" on the bench or in this entry. Did you mean "metre"?`,
     ]);
+  });
+
+  it('an entry is computed anew when a method of the bench gets another name, and not when it is told otherwise', async () => {
+    const content = contentFolder({
+      'bench.yaml': 'methods: { ripple and noise: 20 MHz bandwidth }\n',
+      'teardowns/one/index.md': entryText(
+        'One',
+        'x\n',
+        'measurements: { ripple: [{ value: 62 mV, output: 5 V, method: ripple and noise }] }\n',
+      ),
+    });
+    const [prepared, cache] = [temporaryFolder(), temporaryFolder()];
+    const run = () => prepare({ content, prepared, cache, mode: 'check' });
+    await run();
+    writeFiles(content, { 'bench.yaml': 'methods: { ripple and noise: 20 MHz bandwidth and 10 µF beside the port }\n' });
+    expect((await run()).counts.parsed).toBe(0);
+    writeFiles(content, { 'bench.yaml': 'methods: { ripple and noises: 20 MHz bandwidth }\n' });
+    const { diagnostics } = await run();
+    expect(diagnostics.map(({ rule }) => rule)).toContain('method-unknown');
   });
 });

@@ -84,7 +84,11 @@ describe('derating of a site', () => {
     ['bench-lines', POLICY.replace('caution: 0.85', 'caution: 0.6'), '"caution" is the second line and must be above the limit 0.7'],
     ['bench-lines', POLICY.replace('source:', 'sauce:'), '5:90 "sauce" is not a field of a line'],
     ['bench-lines', POLICY.replace('consumer-practice', 'consumers'), '3:12 There is no derating policy "consumers"'],
-    ['bench-lines', 'title: [', 'is not valid YAML'],
+    [
+      'bench-lines',
+      'title: [',
+      '1:9 policies/bench-lines.yaml is not valid YAML: Flow sequence in block collection must be sufficiently indented and end with a ]',
+    ],
     ['mil-std-975m', POLICY, '1:1 The program has a policy mil-std-975m already'],
     ['Bench Lines', POLICY, 'is no derating policy'],
   ])('policies/%s.yaml with a fault: %#', async (name, text, message) => {

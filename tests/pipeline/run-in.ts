@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import type { EntrySteps } from '../../src/pipeline/entry-steps.ts';
-import { prepare, type Prepared, type PrepareOptions } from '../../src/pipeline/prepare.ts';
+import type { PrepareOptions } from '../../src/pipeline/prepare-options.ts';
+import { prepare, type Prepared } from '../../src/pipeline/prepare.ts';
 import { temporaryFolder } from './content-folder.ts';
 
 /** Prepares a content folder into folders of its own. */

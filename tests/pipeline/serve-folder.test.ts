@@ -1,6 +1,8 @@
 import { symlinkSync } from 'node:fs';
+import { get, type IncomingHttpHeaders, type OutgoingHttpHeaders } from 'node:http';
 import { connect } from 'node:net';
 import { join } from 'node:path';
+import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { listen, serverOf } from '../../src/pipeline/serve-folder.ts';
 import { temporaryFolder, writeFiles } from './content-folder.ts';
@@ -24,6 +26,19 @@ async function served(base = '/'): Promise<{ readonly address: string; readonly 
   const server = serverOf(folder, base);
   onTestFinished(() => void server.close());
   return { address: await listen(server, 0, base, false), folder };
+}
+
+/** The bytes as they came over the wire. */
+function asked(address: string, headers: OutgoingHttpHeaders): Promise<{ readonly headers: IncomingHttpHeaders; readonly body: Buffer }> {
+  return new Promise((resolve, reject) => {
+    get(address, { headers }, (response) => {
+      const pieces: Buffer[] = [];
+      response.on('data', (piece: Buffer) => pieces.push(piece));
+      response.on('end', () => {
+        resolve({ headers: response.headers, body: Buffer.concat(pieces) });
+      });
+    }).on('error', reject);
+  });
 }
 
 /** A request as no well-behaved client would send it. Returns the whole answer. */
@@ -53,6 +68,31 @@ describe('the server for looking at a finished site', () => {
     expect((await fetch(`${address}style.css`)).headers.get('content-type')).toBe('text/css; charset=utf-8');
     expect(await (await fetch(`${address}x%20y.txt`)).text()).toBe('spaced');
     expect(await (await fetch(`${address}a/?q=1`)).text()).toBe('<h1>a</h1>');
+  });
+
+  test('text goes over the wire in what the browser takes, and comes out as it was', async () => {
+    const { address, folder } = await served();
+    const text = '<p>The same sentence once more.</p>\n'.repeat(400);
+    writeFiles(folder, { 'long.html': text, 'photo.jpg': text });
+    for (const [accepted, coding] of [
+      ['gzip, deflate, br', 'br'],
+      ['gzip', 'gzip'],
+      ['br;q=0.2, gzip', 'gzip'],
+      ['br;q=0, *', 'gzip'],
+      ['identity', null],
+      ['deflate', null],
+    ] as const) {
+      const answer = await asked(`${address}long.html`, { 'accept-encoding': accepted });
+      expect(answer.headers['content-encoding'] ?? null, accepted).toBe(coding);
+      expect(answer.headers.vary).toBe('Accept-Encoding');
+      const plain = coding === 'br' ? brotliDecompressSync(answer.body) : coding === 'gzip' ? gunzipSync(answer.body) : answer.body;
+      expect(plain.toString()).toBe(text);
+      expect(answer.body.length < text.length / 10).toBe(coding !== null);
+    }
+    const picture = await asked(`${address}photo.jpg`, { 'accept-encoding': 'gzip, br' });
+    expect([picture.headers['content-encoding'], picture.headers['content-length']]).toEqual([undefined, String(text.length)]);
+    const short = await asked(`${address}style.css`, { 'accept-encoding': 'gzip, br' });
+    expect(short.headers['content-encoding']).toBeUndefined();
   });
 
   test('a folder without its slash is sent to the one with it', async () => {

@@ -3,12 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, expect, test } from 'vitest';
-import { copySharingImages, drawSharingImages } from '../../src/pipeline/sharing-images.ts';
+import { drawSharingImages } from '../../src/pipeline/sharing-images.ts';
 import { summaryOf } from '../../src/pipeline/summary-of.ts';
 import { entriesIn } from '../demo/entries-in.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'sharing-'));
-const [prepared, cache, site] = ['prepared', 'cache', 'site'].map((name) => join(folder, name)) as [string, string, string];
+const prepared = join(folder, 'prepared');
+const cache = join(folder, 'cache');
 const sheets = entriesIn(join(import.meta.dirname, '../../demo/teardowns'))
   .slice(0, 2)
   .map(({ entry, derived }) => summaryOf({ entry, derived, digest: '' }));
@@ -27,10 +28,8 @@ const kept = (): readonly string[] => readdirSync(join(cache, 'sharing-images'))
 test('one image a sheet, of the stated size, small, without metadata', async () => {
   writeManifest('A bench');
   const files = await drawSharingImages(prepared, cache);
-  copySharingImages(files, site);
   expect(files.map(({ path }) => path)).toEqual(sheets.map(({ slug }) => `teardowns/${slug}/sharing.png`));
-  for (const { path } of files) {
-    const file = join(site, path);
+  for (const { kept: file } of files) {
     const { format, width, height, exif, icc, xmp } = await sharp(file).metadata();
     expect({ format, width, height, exif, icc, xmp }).toEqual({
       format: 'png',

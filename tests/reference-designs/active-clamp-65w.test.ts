@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { derive } from '../../src/derived/derive.ts';
 import { readSize } from '../../src/units/read-size.ts';
+import { supply } from '../derived/an-entry.ts';
 import { claimed, CUBIC_INCH, design, known, offeredWatts, rowsAt } from './designs.ts';
+import { operatingValue } from './modelled.ts';
 import { expectPrinted } from './prints-as.ts';
 
 // Texas Instruments, TIDA-01622 design guide, TIDUDW2, February 2018.
@@ -51,6 +54,28 @@ describe('the 65 W active-clamp design', () => {
     expectPrinted(row('Q_SR1').stress, '88.1', '374.8 V / 5.5 + 20 V');
     expectPrinted(row('Q_SR1').ratio, '0.588', 'bill of material: 150 V');
     expectPrinted(row('C2').ratio, '0.80', '20 V on 25 V');
+  });
+
+  // Equation 4 of the guide prints a largest duty of 0.67 and no bulk voltage; with turns 6 it follows from 60 V, with 22:4 from 54 V.
+  test('its valley at 85 V, from 82 µF and 65 W alone, holds the 60 V and its duty the 0.67 of equation 4', () => {
+    const valley = operatingValue(derived, 'main', 'lowest bulk voltage at the lowest line');
+    expect(valley.low < 60 && 60 < valley.high, `${String(valley.low)} to ${String(valley.high)} V`).toBe(true);
+    const duty = operatingValue(derived, 'main', 'largest duty');
+    expect(duty.low < 0.67 && 0.67 < duty.high, `${String(duty.low)} to ${String(duty.high)}`).toBe(true);
+  });
+
+  test('it holds 1.26 µF for each watt, and its bulk capacitor of 400 V is used to 94 %', () => {
+    expectPrinted(operatingValue(derived, 'main', 'bulk capacitance per watt').nominal * 1e6, '1.26', 'bill of material: C#1');
+    const bulk = derived.stress.find((row) => row.references.includes('C#1'));
+    expect([bulk?.verdict, Math.round(known(bulk?.ratio) * 100)]).toEqual(['over', 94]);
+  });
+
+  // 231 µA at its own 265 V and 63 Hz; the 159 µA of 230 V and 50 Hz is no corner and stands with the formula.
+  test('its Y capacitor of 2.2 nF lets 219 µA through at 264 V and 60 Hz', () => {
+    const input = supply('AC', '85-264 V', '60 Hz');
+    const at = derive({ ...entry, nameplate: { ...entry.nameplate, input, inputs: [input] } });
+    expectPrinted(known(at.mains?.yCurrent) * 1e6, '219', 'bill of material: CY1');
+    expectPrinted(known(derived.mains?.yCurrent) * 1e6, '231', 'table 1: 265 V, 63 Hz');
   });
 
   test('each row of tables 4 to 7 is its volts times its amperes over its watts, to 0.005 points', () => {

@@ -1,41 +1,24 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { Server } from 'node:http';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { HtmlValidate } from 'html-validate';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildSmallSite, onePageOfEachKind, pageSource, serveSite, type BuiltSite } from './built-site.ts';
+import { describe, expect, it } from 'vitest';
+import { SCHEME_SCRIPT } from '../../src/render/scheme-script.ts';
+import { axeFaults } from './axe-faults.ts';
+import { buildSmallSite, onePageOfEachKind, pageSource } from './built-site.ts';
 import { smallText } from './small-text.ts';
-import { openWindow, startChromium, visitPages, type WindowOptions } from './chromium.ts';
+import { showSite } from './shown-site.ts';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const TEARDOWNS = ['fennimoor-deskway-100', 'tillmere-nub-20', 'wendlestone-fairlead-92', 'crossgarth-bothy-45'];
 
-let site: BuiltSite;
-let served: { origin: string; server: Server };
-const browser: Browser | null = await startChromium();
-
-beforeAll(async () => {
-  site = await buildSmallSite('/', TEARDOWNS);
-  served = await serveSite(site);
-});
-afterAll(async () => {
-  await browser?.close();
-  served.server.close();
-});
-
-const window = (options: WindowOptions): Promise<BrowserContext> => openWindow(browser, options);
-const visit = (pages: readonly string[], options: WindowOptions, look: (page: Page, address: string) => Promise<void>): Promise<void> =>
-  visitPages(browser, served.origin, pages, options, look);
+const shown = await showSite(() => buildSmallSite('/', TEARDOWNS));
 
 describe('a built site', () => {
   it('has a page for each teardown with the device as its heading and the text in its body', () => {
     for (const slug of TEARDOWNS) {
-      const html = pageSource(site, `/teardowns/${slug}/`);
+      const html = pageSource(shown.site, `/teardowns/${slug}/`);
       expect(html.match(/<h1>/g)).toHaveLength(1);
       expect(html).toContain('class="prose"');
       expect(html.length).toBeGreaterThan(20_000);
@@ -44,7 +27,7 @@ describe('a built site', () => {
 
   it('letters the zones of a sheet without gaps and without I and O', () => {
     for (const slug of TEARDOWNS) {
-      const letters = [...pageSource(site, `/teardowns/${slug}/`).matchAll(/<section class="zone[^"]*" id="([A-Z])"/g)].map(
+      const letters = [...pageSource(shown.site, `/teardowns/${slug}/`).matchAll(/<section class="zone[^"]*" id="([A-Z])"/g)].map(
         (match) => match[1],
       );
       expect(letters).toEqual('ABCDEFGHJKLMNPQRSTUVWXYZ'.split('').slice(0, letters.length));
@@ -52,39 +35,34 @@ describe('a built site', () => {
   });
 
   it('carries its caution on every teardown', () => {
-    expect(pageSource(site, '/teardowns/fennimoor-deskway-100/')).toContain('Never power an opened adapter from the mains.');
-    expect(pageSource(site, '/teardowns/wendlestone-fairlead-92/')).toContain('Current in an opened unit');
-    expect(pageSource(site, '/teardowns/crossgarth-bothy-45/')).toContain('Never pierce, bend, heat or short a cell');
+    expect(pageSource(shown.site, '/teardowns/fennimoor-deskway-100/')).toContain('Never power an opened adapter from the mains.');
+    expect(pageSource(shown.site, '/teardowns/wendlestone-fairlead-92/')).toContain('Current in an opened unit');
+    expect(pageSource(shown.site, '/teardowns/crossgarth-bothy-45/')).toContain('Never pierce, bend, heat or short a cell');
   });
 
-  it('uses no inline script, no inline style and no event attribute', () => {
-    for (const page of site.pages) {
-      const html = pageSource(site, page);
+  it('uses no inline script but that of the scheme, no inline style and no event attribute', () => {
+    for (const page of shown.site.pages) {
+      const html = pageSource(shown.site, page);
       expect(/<style|\sstyle=|\son[a-z]+="/.exec(html)?.[0], page).toBeUndefined();
-      for (const script of html.match(/<script[^>]*>/g) ?? []) expect(script, page).toContain('src="');
+      for (const [script, tag] of html.matchAll(/(<script[^>]*>)[^]*?<\/script>/g))
+        if (tag !== '<script>') expect(tag, page).toContain('src="');
+        else expect(script, page).toBe(`<script>${SCHEME_SCRIPT}</script>`);
     }
   });
 
   it('paints its text without waiting for a script: each is loaded beside the page or after it', () => {
-    for (const page of site.pages) {
-      expect(/<script(?![^>]*\s(?:async|defer|type="module"))[^>]*>/.exec(pageSource(site, page))?.[0], page).toBeUndefined();
+    for (const page of shown.site.pages) {
+      expect(/<script(?![^>]*\s(?:async|defer|type="module"))[^>]+>/.exec(pageSource(shown.site, page))?.[0], page).toBeUndefined();
     }
-  });
-
-  it('states a strict policy in every page and in the headers for static hosts', () => {
-    for (const page of site.pages.filter((address) => pageSource(site, address).includes('class="sheet"'))) {
-      expect(pageSource(site, page).slice(0, 900), page).toContain(
-        `http-equiv="content-security-policy" content="default-src 'none'; script-src 'self'; style-src 'self';`,
-      );
-    }
-    expect(readFileSync(join(site.folder, '_headers'), 'utf8')).toContain("frame-ancestors 'none'");
   });
 
   it('keeps a teardown under 100 KB of compressed HTML and CSS, with no scripts but those of the scheme and of the callouts', () => {
-    const styles = readdirSync(join(site.folder, '_sheet')).filter((name) => name.endsWith('.css'));
+    const styles = readdirSync(join(shown.site.folder, '_sheet')).filter((name) => name.endsWith('.css'));
     for (const slug of TEARDOWNS) {
-      const html = pageSource(site, `/teardowns/${slug}/`);
-      const linked = styles.filter((name) => html.includes(name)).map((name) => readFileSync(join(site.folder, '_sheet', name), 'utf8'));
+      const html = pageSource(shown.site, `/teardowns/${slug}/`);
+      const linked = styles
+        .filter((name) => html.includes(name))
+        .map((name) => readFileSync(join(shown.site.folder, '_sheet', name), 'utf8'));
       expect(linked.length).toBeGreaterThan(0);
       expect(gzipSync(html).length + gzipSync(linked.join('')).length).toBeLessThan(100_000);
       const scripts = [...html.matchAll(/<script[^>]*src="([^"]+)"/g)].map((match) => match[1] ?? '');
@@ -94,9 +72,9 @@ describe('a built site', () => {
   });
 
   it('ships fonts cut down to what the trade writes', () => {
-    const fonts = readdirSync(join(site.folder, '_sheet')).filter((name) => name.endsWith('.woff2'));
+    const fonts = readdirSync(join(shown.site.folder, '_sheet')).filter((name) => name.endsWith('.woff2'));
     expect(fonts.length).toBeGreaterThan(5);
-    for (const font of fonts) expect(statSync(join(site.folder, '_sheet', font)).size, font).toBeLessThan(40_000);
+    for (const font of fonts) expect(statSync(join(shown.site.folder, '_sheet', font)).size, font).toBeLessThan(40_000);
   });
 
   it('is valid HTML on one page of each kind', async () => {
@@ -115,8 +93,8 @@ describe('a built site', () => {
       },
     });
     const faults: string[] = [];
-    for (const page of onePageOfEachKind(site)) {
-      const report = await validator.validateString(pageSource(site, page), page);
+    for (const page of onePageOfEachKind(shown.site)) {
+      const report = await validator.validateString(pageSource(shown.site, page), page);
       faults.push(
         ...report.results.flatMap((result) =>
           result.messages.map((message) => `${page}:${message.line}:${message.column} ${message.ruleId} ${message.message}`),
@@ -127,31 +105,16 @@ describe('a built site', () => {
   });
 });
 
-describe.skipIf(browser === null)('a built site in a real browser', () => {
+shown.describeInBrowser('a built site in a real browser', () => {
   for (const scheme of ['light', 'dark'] as const) {
     for (const width of [1280, 360]) {
       it(`has no accessibility fault in the ${scheme === 'light' ? 'paper' : 'blueprint'} scheme at ${width} px`, async () => {
         const faults: string[] = [];
-        await visit(
-          onePageOfEachKind(site),
+        await shown.visit(
+          onePageOfEachKind(shown.site),
           { viewport: { width, height: 900 }, colorScheme: scheme, bypassCSP: true },
           async (page, address) => {
-            await page.evaluate(axeSource);
-            const found = await page.evaluate(async () => {
-              // axe put itself there one line above.
-              const { axe } = globalThis as unknown as {
-                axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[] }> };
-              };
-              const { violations } = await axe.run();
-              return violations.map(
-                (violation) =>
-                  `${violation.id}: ${violation.nodes
-                    .slice(0, 3)
-                    .map((node) => `${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`)
-                    .join(' | ')}`,
-              );
-            });
-            faults.push(...found.map((fault) => `${address} ${fault}`));
+            faults.push(...(await axeFaults(page)).map((fault) => `${address} ${fault}`));
           },
         );
         expect(faults).toEqual([]);
@@ -160,7 +123,7 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
   }
 
   it('is no wider than a phone on any page', async () => {
-    await visit(onePageOfEachKind(site), { viewport: { width: 360, height: 780 } }, async (page, address) => {
+    await shown.visit(onePageOfEachKind(shown.site), { viewport: { width: 360, height: 780 } }, async (page, address) => {
       const width = await page.evaluate(() => document.documentElement.scrollWidth);
       expect(width, address).toBeLessThanOrEqual(360);
     });
@@ -168,8 +131,8 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
 
   it('has no text under 12.5 px but raised and lowered signs', async () => {
     for (const width of [1280, 360]) {
-      await visit(
-        site.slugs.map((slug) => `/teardowns/${slug}/`),
+      await shown.visit(
+        shown.site.slugs.map((slug) => `/teardowns/${slug}/`),
         { viewport: { width, height: 900 } },
         async (page, address) => {
           const small = await page.evaluate(smallText);
@@ -180,12 +143,12 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
   });
 
   it('asks no other host for anything, breaks no policy and logs nothing', async () => {
-    const context = await window({ viewport: { width: 1280, height: 900 } });
+    const context = await shown.openWindow({ viewport: { width: 1280, height: 900 } });
     const page = await context.newPage();
     const elsewhere: string[] = [];
     const said: string[] = [];
     page.on('request', (request) => {
-      if (!request.url().startsWith(`${served.origin}/`)) elsewhere.push(request.url());
+      if (!request.url().startsWith(`${shown.origin}/`)) elsewhere.push(request.url());
     });
     page.on('console', (message) => said.push(`${page.url()} ${message.text()}`));
     page.on('pageerror', (error) => said.push(`${page.url()} ${error.message}`));
@@ -198,8 +161,8 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
         console.error(`policy ${event.violatedDirective} ${event.blockedURI}`);
       });
     });
-    for (const address of onePageOfEachKind(site)) {
-      await page.goto(served.origin + address, { waitUntil: 'load' });
+    for (const address of onePageOfEachKind(shown.site)) {
+      await page.goto(shown.origin + address, { waitUntil: 'load' });
       await page.evaluate(() => document.fonts.ready);
     }
     await context.close();
@@ -208,10 +171,10 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
   });
 
   it('has a glyph of its own for every character it prints', async () => {
-    for (const address of onePageOfEachKind(site)) {
-      const context = await window({ viewport: { width: 1280, height: 900 } });
+    for (const address of onePageOfEachKind(shown.site)) {
+      const context = await shown.openWindow({ viewport: { width: 1280, height: 900 } });
       const page = await context.newPage();
-      await page.goto(served.origin + address, { waitUntil: 'load' });
+      await page.goto(shown.origin + address, { waitUntil: 'load' });
       await page.evaluate(() => document.fonts.ready);
       const protocol = await context.newCDPSession(page);
       await protocol.send('DOM.enable');
@@ -235,7 +198,7 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
     const address = `/teardowns/${TEARDOWNS[0] ?? ''}/`;
     const texts: string[] = [];
     for (const javaScriptEnabled of [true, false]) {
-      await visit([address], { javaScriptEnabled, viewport: { width: 1280, height: 900 } }, async (page) => {
+      await shown.visit([address], { javaScriptEnabled, viewport: { width: 1280, height: 900 } }, async (page) => {
         texts.push(await page.locator('main').innerText());
         expect(await page.locator('[data-scheme-switch]').isVisible()).toBe(javaScriptEnabled);
       });
@@ -244,22 +207,8 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
     expect(texts[0]?.length).toBeGreaterThan(5_000);
   });
 
-  it('keeps the chosen scheme from page to page', async () => {
-    const context = await window({ colorScheme: 'light', viewport: { width: 1280, height: 900 } });
-    const page = await context.newPage();
-    const ground = (): Promise<string> => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
-    await page.goto(`${served.origin}/`);
-    const paper = await ground();
-    await page.locator('[data-scheme-switch]').click();
-    const blueprint = await ground();
-    await page.goto(`${served.origin}/methods/`);
-    expect(await ground()).toBe(blueprint);
-    expect(blueprint).not.toBe(paper);
-    await context.close();
-  });
-
   it('can be walked with the keyboard: the skip link first, and a visible focus on everything', async () => {
-    await visit([`/teardowns/${TEARDOWNS[0] ?? ''}/`], { viewport: { width: 1280, height: 900 } }, async (page) => {
+    await shown.visit([`/teardowns/${TEARDOWNS[0] ?? ''}/`], { viewport: { width: 1280, height: 900 } }, async (page) => {
       await page.keyboard.press('Tab');
       expect(await page.evaluate(() => document.activeElement?.textContent.trim())).toBe('Skip to the sheet');
       for (let step = 0; step < 25; step += 1) {
@@ -273,7 +222,7 @@ describe.skipIf(browser === null)('a built site in a real browser', () => {
   });
 
   it('prints as A4 sheets, the drawing on a page of its own', async () => {
-    await visit([`/teardowns/${TEARDOWNS[0] ?? ''}/`], { viewport: { width: 1280, height: 900 } }, async (page) => {
+    await shown.visit([`/teardowns/${TEARDOWNS[0] ?? ''}/`], { viewport: { width: 1280, height: 900 } }, async (page) => {
       const pdf = await page.pdf({ preferCSSPageSize: true });
       const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
       expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');

@@ -7,7 +7,7 @@ import { preparationOf } from '../../src/pipeline/prepare-apart.ts';
 import { prepare } from '../../src/pipeline/prepare.ts';
 import { PROJECT_ROOT } from '../../src/pipeline/project-root.ts';
 import { serverOf } from '../../src/pipeline/serve-folder.ts';
-import { buildWithAstro } from '../../src/pipeline/site-builder.ts';
+import { buildFromFrames } from '../../src/pipeline/site-builder.ts';
 
 /** A small site, built in a folder of its own from three teardowns of the demo bench. */
 export interface BuiltSite {
@@ -43,14 +43,7 @@ export async function buildSmallSite(base: string, teardowns: readonly string[],
   const prepared = join(room, 'prepared');
   const { manifest } = await prepare({ content, prepared, cache: join(room, 'cache'), mode: 'build' });
   const folder = join(room, 'out');
-  await buildWithAstro({
-    prepared,
-    folder,
-    base,
-    cache: join(room, 'cache'),
-    address: more.address ?? null,
-    sheets: preparationOf({ manifest, diagnostics: [] }),
-  });
+  await buildFromFrames({ prepared, folder, base, cache: join(room, 'cache'), preparation: preparationOf({ manifest, diagnostics: [] }) });
   const pages = htmlFiles(folder).map((file) => `${base}${relative(folder, file).replace(/(^|\/)index\.html$/, '$1')}`);
   return { folder, base, pages: pages.sort(), slugs: teardowns };
 }

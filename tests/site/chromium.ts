@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
+import { chromium, type Browser } from 'playwright-core';
 
 const FLAGS = [
   '--headless',
@@ -21,6 +21,7 @@ async function chromiumPath(): Promise<string | null> {
     const packed = (await import('@sparticuz/chromium')).default;
     return await packed.executablePath();
   } catch {
+    // The packed browser is made for one kind of machine; on any other there is none, which the caller says.
     return null;
   }
 }
@@ -35,29 +36,4 @@ export async function startChromium(): Promise<Browser | null> {
     return null;
   }
   return await chromium.launch({ executablePath, args: FLAGS });
-}
-
-export type WindowOptions = Parameters<Browser['newContext']>[0];
-
-/** A window of its own, with nothing remembered. */
-export async function openWindow(browser: Browser | null, options: WindowOptions): Promise<BrowserContext> {
-  if (browser === null) throw new Error('no browser');
-  return await browser.newContext(options);
-}
-
-/** Opens every given page in one window and hands it to `look`. */
-export async function visitPages(
-  browser: Browser | null,
-  origin: string,
-  pages: readonly string[],
-  options: WindowOptions,
-  look: (page: Page, address: string) => Promise<void>,
-): Promise<void> {
-  const context = await openWindow(browser, options);
-  const page = await context.newPage();
-  for (const address of pages) {
-    await page.goto(origin + address, { waitUntil: 'load' });
-    await look(page, address);
-  }
-  await context.close();
 }

@@ -1,7 +1,8 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { partAddress } from '../../src/corpus/address.ts';
+import { formerAddressPath } from '../../src/corpus/former-address-path.ts';
 import { FORMULAS } from '../../src/formulas/index.ts';
 import { allRules } from '../../src/pipeline/all-rules.ts';
 import type { Manifest } from '../../src/corpus/prepared.ts';
@@ -36,6 +37,12 @@ function textOf(address: string): string {
 }
 
 describe('pages across teardowns, under a base path', () => {
+  it('no former address can take the place of anything that the site has', () => {
+    const steps = readdirSync(site.folder).filter((step) => step !== 'teardowns');
+    expect(steps).toContain('planner');
+    expect(steps.filter((step) => formerAddressPath(step).ok)).toEqual([]);
+  });
+
   it('every part number, maker, family, formula and rule has its page', () => {
     const pages = new Set(site.pages);
     const has = (address: string): void => {

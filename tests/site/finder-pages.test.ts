@@ -1,14 +1,13 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import type { Server } from 'node:http';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { packFinder, unpackFinder, type PackedFinder } from '../../src/corpus/pack-finder.ts';
-import { buildSmallSite, pageSource, serveSite, type BuiltSite } from './built-site.ts';
-import { openWindow, startChromium } from './chromium.ts';
+import { buildSmallSite, pageSource } from './built-site.ts';
+import { showSite } from './shown-site.ts';
 
 const BASE = '/bench/';
 const TEARDOWNS = [
@@ -20,18 +19,7 @@ const TEARDOWNS = [
   'crossgarth-bothy-45',
 ];
 
-let site: BuiltSite;
-let served: { origin: string; server: Server };
-const browser: Browser | null = await startChromium();
-
-beforeAll(async () => {
-  site = await buildSmallSite(BASE, TEARDOWNS);
-  served = await serveSite(site);
-});
-afterAll(async () => {
-  await browser?.close();
-  served.server.close();
-});
+const shown = await showSite(() => buildSmallSite(BASE, TEARDOWNS));
 
 /** Opens a page, hands it over, and expects that its console stayed silent: the strict policy refused nothing. */
 async function open(
@@ -39,7 +27,7 @@ async function open(
   look: (page: Page) => Promise<void>,
   options: { readonly width?: number; readonly script?: boolean; readonly missing?: number } = {},
 ): Promise<void> {
-  const context = await openWindow(browser, {
+  const context = await shown.openWindow({
     viewport: { width: options.width ?? 1280, height: 900 },
     javaScriptEnabled: options.script ?? true,
   });
@@ -47,7 +35,7 @@ async function open(
   const said: string[] = [];
   page.on('console', (message) => said.push(message.text()));
   page.on('pageerror', (error) => said.push(error.message));
-  await page.goto(served.origin + BASE + address, { waitUntil: 'networkidle' });
+  await page.goto(shown.origin + BASE + address, { waitUntil: 'networkidle' });
   await look(page);
   // A browser says of itself that a file which was asked for is not there.
   const told = said.filter((line) => !line.includes('404 (Not Found)'));
@@ -59,7 +47,7 @@ const names = (page: Page): Promise<string[]> => page.locator('.found tbody .dev
 
 describe('the finder without a script', () => {
   it('is a table of all devices, densest first', () => {
-    const html = pageSource(site, `${BASE}finder/`);
+    const html = pageSource(shown.site, `${BASE}finder/`);
     const densities = [...html.matchAll(/<td class="n dens">([0-9.]+)/g)].map((match) => Number(match[1]));
     expect(densities).toHaveLength(TEARDOWNS.length);
     expect(densities).toEqual([...densities].sort((one, other) => other - one));
@@ -67,10 +55,10 @@ describe('the finder without a script', () => {
   });
 
   it('its script is under 20 KB compressed', () => {
-    const html = pageSource(site, `${BASE}finder/`);
+    const html = pageSource(shown.site, `${BASE}finder/`);
     const scripts = [...html.matchAll(/<script type="module" src="([^"]+)"/g)].map((match) => match[1] ?? '');
     expect(scripts.length).toBeGreaterThan(0);
-    const folder = join(site.folder, '_sheet');
+    const folder = join(shown.site.folder, '_sheet');
     const loaded = new Set<string>();
     const load = (name: string): number => {
       if (loaded.has(name)) return 0;
@@ -86,7 +74,7 @@ describe('the finder without a script', () => {
 
 describe('the comparison without a script', () => {
   it('has a page for each sheet with the one most like it, reached from the list', () => {
-    const pairs = readdirSync(join(site.folder, 'compare'), { withFileTypes: true }).filter(
+    const pairs = readdirSync(join(shown.site.folder, 'compare'), { withFileTypes: true }).filter(
       (each) => each.isDirectory() && each.name.includes('-and-'),
     );
     expect(pairs.map((pair) => pair.name).sort()).toEqual([
@@ -94,11 +82,11 @@ describe('the comparison without a script', () => {
       'marlhythe-causeway-100-and-ostlewick-lantern-140',
       'tillmere-nub-20-and-yarrowdene-stub-30',
     ]);
-    for (const pair of pairs) expect(pageSource(site, `${BASE}compare/`)).toContain(`href="${BASE}compare/${pair.name}/"`);
+    for (const pair of pairs) expect(pageSource(shown.site, `${BASE}compare/`)).toContain(`href="${BASE}compare/${pair.name}/"`);
   });
 
   it('puts the numbers of both sheets in one row', () => {
-    const html = pageSource(site, `${BASE}compare/fennimoor-deskway-100-and-marlhythe-causeway-100/`);
+    const html = pageSource(shown.site, `${BASE}compare/fennimoor-deskway-100-and-marlhythe-causeway-100/`);
     const row = /<tr class="differs" data-row="density">.*?<\/tr>/su.exec(html)?.[0] ?? '';
     expect(row).toMatch(/0\.611.*0\.640/su);
   });
@@ -106,13 +94,13 @@ describe('the comparison without a script', () => {
 
 describe('the search index', () => {
   it('is there in pieces, each named by the first of them', () => {
-    const start = JSON.parse(readFileSync(join(site.folder, 'search/start.json'), 'utf8')) as { shards: string[] };
+    const start = JSON.parse(readFileSync(join(shown.site.folder, 'search/start.json'), 'utf8')) as { shards: string[] };
     expect(start.shards.length).toBeGreaterThan(50);
-    for (const shard of start.shards) expect(existsSync(join(site.folder, 'search/shard', `${shard}.json`)), shard).toBe(true);
+    for (const shard of start.shards) expect(existsSync(join(shown.site.folder, 'search/shard', `${shard}.json`)), shard).toBe(true);
   });
 });
 
-describe.skipIf(browser === null)('in a real browser', () => {
+shown.describeInBrowser('in a real browser', () => {
   it('ranges and choices filter, and the address says so', async () => {
     await open('finder/', async (page) => {
       expect(await names(page)).toHaveLength(TEARDOWNS.length);
@@ -232,17 +220,17 @@ describe.skipIf(browser === null)('in a real browser', () => {
   });
 
   it('with a thousand devices, filtering and drawing what was found takes less than 20 ms', async () => {
-    const packed = JSON.parse(readFileSync(join(site.folder, 'finder/rows.json'), 'utf8')) as PackedFinder;
+    const packed = JSON.parse(readFileSync(join(shown.site.folder, 'finder/rows.json'), 'utf8')) as PackedFinder;
     const register = unpackFinder(packed);
     const rows = Array.from({ length: 1000 }, (_, index) => {
       const row = register.rows[index % register.rows.length];
       if (row === undefined) throw new Error('no rows');
       return { ...row, slug: `d-${String(index)}`, watts: 20 + ((index * 37) % 120), volume: 20 + ((index * 53) % 400) };
     });
-    const context = await openWindow(browser, { viewport: { width: 1280, height: 900 } });
+    const context = await shown.openWindow({ viewport: { width: 1280, height: 900 } });
     const page = await context.newPage();
     await page.route('**/finder/rows.json', (route) => route.fulfill({ json: packFinder({ ...register, rows }) }));
-    await page.goto(`${served.origin}${BASE}finder/`, { waitUntil: 'networkidle' });
+    await page.goto(`${shown.origin}${BASE}finder/`, { waitUntil: 'networkidle' });
     expect(await page.locator('[data-count]').textContent()).toBe('1000 of 1000');
     const times = await page.evaluate(() => {
       const handle = document.querySelector<HTMLInputElement>('[data-range=watts] [data-handle=low]');

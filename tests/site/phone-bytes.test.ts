@@ -1,12 +1,10 @@
 import { readFileSync } from 'node:fs';
-import type { Server } from 'node:http';
-import { extname, join } from 'node:path';
-import { gzipSync } from 'node:zlib';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { PROJECT_ROOT } from '../../src/pipeline/project-root.ts';
-import { buildSmallSite, serveSite, type BuiltSite } from './built-site.ts';
-import { openWindow, startChromium } from './chromium.ts';
+import { buildSmallSite } from './built-site.ts';
+import { showSite } from './shown-site.ts';
 
 const LONG = 'fennimoor-deskway-100';
 const SHORT = 'short';
@@ -14,18 +12,7 @@ const FOLDER = join(PROJECT_ROOT, 'demo/teardowns', LONG);
 const PICTURES = ['exterior.jpg', 'board-top.jpg', 'board-bottom.jpg'];
 const MOST_BYTES = 400_000;
 
-let site: BuiltSite;
-let served: { origin: string; server: Server };
-const browser: Browser | null = await startChromium();
-
-beforeAll(async () => {
-  site = await buildSmallSite('/base/', [LONG], { files: { ...ninePhotosMore(), ...shortEntry() } });
-  served = await serveSite(site);
-});
-afterAll(async () => {
-  await browser?.close();
-  served.server.close();
-});
+const shown = await showSite(() => buildSmallSite('/base/', [LONG], { files: { ...ninePhotosMore(), ...shortEntry() } }));
 
 /** The pictures of the entry over and over, each time under another name, so that a browser takes each for one of its own. */
 function repeated(slug: string, rounds: readonly number[]): { readonly list: string; readonly files: Record<string, Uint8Array> } {
@@ -50,21 +37,21 @@ function shortEntry(): Record<string, string | Uint8Array> {
   return { ...files, [`teardowns/${SHORT}/index.md`]: entry };
 }
 
-/** Kinds that are packed already; the rest goes over the wire as hosts of static sites send it, in gzip. */
-const PACKED = new Set(['.woff2', '.webp', '.jpg', '.png']);
-
 interface Fetched {
   readonly file: string;
   readonly bytes: number;
 }
 
-/** Everything that comes over the wire from now on. */
+/** Everything that comes over the wire from now on, in the bytes that the wire carries: text as the site's own server packs it. */
 function watched(page: Page): () => Promise<readonly Fetched[]> {
   const coming: Promise<Fetched>[] = [];
   page.on('response', (response) => {
     const { pathname } = new URL(response.url());
     coming.push(
-      response.body().then((body) => ({ file: pathname, bytes: PACKED.has(extname(pathname)) ? body.length : gzipSync(body).length })),
+      response
+        .request()
+        .sizes()
+        .then(({ responseBodySize }) => ({ file: pathname, bytes: responseBodySize })),
     );
   });
   return () => Promise.all(coming);
@@ -74,17 +61,18 @@ function photosOf(fetched: readonly Fetched[]): readonly string[] {
   return [...new Set(fetched.map(({ file }) => file).filter((file) => file.startsWith('/base/photos/')))];
 }
 
-describe.skipIf(browser === null)('a teardown with twelve photos on a phone', () => {
+shown.describeInBrowser('a teardown with twelve photos on a phone', () => {
   // The pixels of a phone are denser than those of the page: three to one takes the larger pictures.
   it.each([LONG, SHORT])('%s: is under 400 KB before scrolling, and the photos come as they are scrolled to', async (slug) => {
     const phone = { viewport: { width: 360, height: 740 }, deviceScaleFactor: 3, isMobile: true, hasTouch: true };
-    const context = await openWindow(browser, phone);
+    const context = await shown.openWindow(phone);
     const page = await context.newPage();
     const fetched = watched(page);
-    await page.goto(`${served.origin}/base/teardowns/${slug}/`, { waitUntil: 'networkidle' });
+    await page.goto(`${shown.origin}/base/teardowns/${slug}/`, { waitUntil: 'networkidle' });
     const before = await fetched();
     expect(before.map(({ file }) => file)).toContain(`/base/teardowns/${slug}/`);
     expect(before.some(({ file }) => file.endsWith('.woff2'))).toBe(true);
+    expect(before.every(({ bytes }) => bytes > 0)).toBe(true);
     expect(before.reduce((sum, { bytes }) => sum + bytes, 0)).toBeLessThan(MOST_BYTES);
     expect(photosOf(before).length).toBeLessThan(4);
     for (const photo of await page.locator('figure.photo img').all()) await photo.scrollIntoViewIfNeeded();

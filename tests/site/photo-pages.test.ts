@@ -1,13 +1,12 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
-import type { Server } from 'node:http';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { build } from 'vite';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { PROJECT_ROOT } from '../../src/pipeline/project-root.ts';
-import { buildSmallSite, pageSource, serveSite, type BuiltSite } from './built-site.ts';
-import { startChromium } from './chromium.ts';
+import { buildSmallSite, pageSource } from './built-site.ts';
+import { showSite } from './shown-site.ts';
 
 const SHEET = '/base/teardowns/fennimoor-deskway-100/';
 const WITHOUT = '/base/teardowns/plain/';
@@ -24,25 +23,7 @@ const PLAIN = [
   '',
 ].join('\n');
 
-let site: BuiltSite;
-let served: { origin: string; server: Server };
-const browser: Browser | null = await startChromium();
-
-beforeAll(async () => {
-  site = await buildSmallSite('/base/', ['fennimoor-deskway-100'], { files: { 'teardowns/plain/index.md': PLAIN } });
-  served = await serveSite(site);
-});
-afterAll(async () => {
-  await browser?.close();
-  served.server.close();
-});
-
-async function opened(path: string, options: Parameters<Browser['newContext']>[0] = {}): Promise<Page> {
-  if (browser === null) throw new Error('no browser');
-  const page = await (await browser.newContext(options)).newPage();
-  await page.goto(served.origin + path);
-  return page;
-}
+const shown = await showSite(() => buildSmallSite('/base/', ['fennimoor-deskway-100'], { files: { 'teardowns/plain/index.md': PLAIN } }));
 
 /** Whether the row and the circle of one item are lit. */
 async function lit(page: Page, item: string): Promise<readonly boolean[]> {
@@ -53,14 +34,16 @@ async function lit(page: Page, item: string): Promise<readonly boolean[]> {
 
 describe('a sheet with photos', () => {
   it('ships the script of the callouts, and a sheet without photos ships none but that of the scheme', () => {
-    const scripts = (address: string): number => pageSource(site, address).match(/<script/g)?.length ?? 0;
+    const scripts = (address: string): number => pageSource(shown.site, address).match(/<script[^>]* src=/g)?.length ?? 0;
     expect(scripts(WITHOUT)).toBe(1);
     expect(scripts(SHEET)).toBe(2);
-    expect(pageSource(site, SHEET)).not.toContain('photo-picker');
+    expect(pageSource(shown.site, SHEET)).not.toContain('photo-picker');
   });
+});
 
-  it.skipIf(browser === null)('lights circle and row together on hover and on focus', async () => {
-    const page = await opened(SHEET, { viewport: { width: 1280, height: 900 } });
+shown.describeInBrowser('a sheet with photos in a real browser', () => {
+  it('lights circle and row together on hover and on focus', async () => {
+    const page = await shown.opened(SHEET, { viewport: { width: 1280, height: 900 } });
     const circle = page.locator('#photo-2 .ph-around .ph-item').first();
     const item = (await circle.getAttribute('data-item')) ?? '';
     expect(await lit(page, item)).not.toContain(true);
@@ -74,8 +57,8 @@ describe('a sheet with photos', () => {
     expect(await lit(page, item)).not.toContain(true);
   });
 
-  it.skipIf(browser === null)('without script a circle leads to its row and the row back to the spot in the photo', async () => {
-    const page = await opened(SHEET, { viewport: { width: 1280, height: 900 }, javaScriptEnabled: false });
+  it('without script a circle leads to its row and the row back to the spot in the photo', async () => {
+    const page = await shown.opened(SHEET, { viewport: { width: 1280, height: 900 }, javaScriptEnabled: false });
     const circle = page.locator('#photo-2 .ph-around .ph-item').first();
     const item = (await circle.getAttribute('data-item')) ?? '';
     await circle.click();
@@ -84,8 +67,8 @@ describe('a sheet with photos', () => {
     expect(await page.locator('.ph-spot:target').getAttribute('data-item')).toBe(item);
   });
 
-  it.skipIf(browser === null)('shows the zone that a pointer names', async () => {
-    const page = await opened(`${SHEET}#photo-2-B4`, { viewport: { width: 1280, height: 900 } });
+  it('shows the zone that a pointer names', async () => {
+    const page = await shown.opened(`${SHEET}#photo-2-B4`, { viewport: { width: 1280, height: 900 } });
     const zone = page.locator('#photo-2-B4');
     expect(await zone.evaluate((rect) => getComputedStyle(rect).stroke)).not.toBe('none');
     const top = await zone.evaluate((rect) => rect.getBoundingClientRect().top);
@@ -93,15 +76,15 @@ describe('a sheet with photos', () => {
     expect(top).toBeLessThan(900);
   });
 
-  it.skipIf(browser === null)('has the circles on the parts and no sideways scroll on a phone', async () => {
-    const page = await opened(SHEET, { viewport: { width: 360, height: 800 } });
+  it('has the circles on the parts and no sideways scroll on a phone', async () => {
+    const page = await shown.opened(SHEET, { viewport: { width: 360, height: 800 } });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
     expect(await page.locator('#photo-2 .ph-around').isVisible()).toBe(false);
     expect(await page.locator('#photo-2 .ph-near').isVisible()).toBe(true);
   });
 
-  it.skipIf(browser === null)('while writing, a click in a photo gives the place in per cent, the zone, and two ends', async () => {
-    const page = await opened(SHEET, { viewport: { width: 1280, height: 900 }, bypassCSP: true });
+  it('while writing, a click in a photo gives the place in per cent, the zone, and two ends', async () => {
+    const page = await shown.opened(SHEET, { viewport: { width: 1280, height: 900 }, bypassCSP: true });
     await page.addScriptTag({ content: await pickerScript() });
     const picture = page.locator('#photo-2 .ph-picture');
     const box = await picture.boundingBox();

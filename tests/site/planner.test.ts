@@ -1,38 +1,24 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import { readdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { Server } from 'node:http';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildSmallSite, pageSource, serveSite, type BuiltSite } from './built-site.ts';
-import { startChromium } from './chromium.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { axeFaults } from './axe-faults.ts';
+import { buildSmallSite, pageSource } from './built-site.ts';
+import { showSite, type WindowOptions } from './shown-site.ts';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SHEET = '/base/teardowns/ostlewick-lantern-140/';
 const PLANNER = '/base/planner/';
 const FOUR_PORTS = `${PLANNER}?sheet=ostlewick-lantern-140`;
 
-let site: BuiltSite;
-let served: { origin: string; server: Server };
-const browser: Browser | null = await startChromium();
+const shown = await showSite(() => buildSmallSite('/base/', ['ostlewick-lantern-140', 'tillmere-nub-20']));
 
-beforeAll(async () => {
-  site = await buildSmallSite('/base/', ['ostlewick-lantern-140', 'tillmere-nub-20']);
-  served = await serveSite(site);
-});
-afterAll(async () => {
-  await browser?.close();
-  served.server.close();
-});
-
-async function opened(path: string, options: Parameters<Browser['newContext']>[0] = {}): Promise<Page> {
-  if (browser === null) throw new Error('no browser');
-  const page = await (await browser.newContext(options)).newPage();
-  await page.goto(served.origin + path);
-  if (path.startsWith(PLANNER)) await page.locator('[data-answer]:not([hidden])').waitFor();
+/** A page; the planner's own once it has answered. */
+async function opened(address: string, options?: WindowOptions): Promise<Page> {
+  const page = await shown.opened(address, options);
+  if (address.startsWith(PLANNER)) await page.locator('[data-answer]:not([hidden])').waitFor();
   return page;
 }
 
@@ -49,42 +35,42 @@ async function plan(page: Page): Promise<string[]> {
 
 describe('the planner’s page as built', () => {
   it('is linked from each teardown with two output ports or more', () => {
-    expect(site.pages).toContain(PLANNER);
-    expect(pageSource(site, SHEET)).toContain(`<a href="${FOUR_PORTS}">open the planner</a>`);
-    expect(pageSource(site, '/base/teardowns/tillmere-nub-20/')).not.toContain(PLANNER);
+    expect(shown.site.pages).toContain(PLANNER);
+    expect(pageSource(shown.site, SHEET)).toContain(`<a href="${FOUR_PORTS}">open the planner</a>`);
+    expect(pageSource(shown.site, '/base/teardowns/tillmere-nub-20/')).not.toContain(PLANNER);
   });
 
   it('has usual devices planned on the sheet, without script', () => {
-    const html = pageSource(site, SHEET);
+    const html = pageSource(shown.site, SHEET);
     expect(html).toContain('needs met');
     expect(html).toContain(`<a href="${FOUR_PORTS}&amp;devices=`);
-    expect(pageSource(site, PLANNER)).toMatch(/<form hidden/);
-    expect(pageSource(site, PLANNER)).toContain(`<a href="${SHEET}">`);
+    expect(pageSource(shown.site, PLANNER)).toMatch(/<form hidden/);
+    expect(pageSource(shown.site, PLANNER)).toContain(`<a href="${SHEET}">`);
   });
 
   it('weighs under 12 KB compressed, script and data together', () => {
-    const html = pageSource(site, PLANNER);
-    const scripts = readdirSync(join(site.folder, '_sheet')).filter((name) => name.endsWith('.js') && html.includes(name));
+    const html = pageSource(shown.site, PLANNER);
+    const scripts = readdirSync(join(shown.site.folder, '_sheet')).filter((name) => name.endsWith('.js') && html.includes(name));
     expect(scripts).toHaveLength(1);
-    const data = readFileSync(join(site.folder, 'planner/sheets/ostlewick-lantern-140.json'));
+    const data = readFileSync(join(shown.site.folder, 'planner/sheets/ostlewick-lantern-140.json'));
     expect(data.length).toBeGreaterThan(500);
-    const code = scripts.map((name) => readFileSync(join(site.folder, '_sheet', name), 'utf8')).join('');
+    const code = scripts.map((name) => readFileSync(join(shown.site.folder, '_sheet', name), 'utf8')).join('');
     expect(gzipSync(code).length + gzipSync(data).length).toBeLessThan(12_000);
   });
 
   it('puts no script on the teardown’s own page, which has that of the scheme and of its callouts', () => {
-    const html = pageSource(site, SHEET);
+    const html = pageSource(shown.site, SHEET);
     const scripts = [...html.matchAll(/<script[^>]*src="([^"]+)"/g)].map((match) => match[1] ?? '');
     expect(scripts[0]).toBe('/base/scheme.js');
     expect(scripts.length).toBeLessThanOrEqual(2);
     for (const name of scripts.slice(1)) {
-      const code = readFileSync(join(site.folder, name.slice('/base/'.length)), 'utf8');
+      const code = readFileSync(join(shown.site.folder, name.slice('/base/'.length)), 'utf8');
       expect(code).not.toContain('data-watts');
     }
   });
 });
 
-describe.skipIf(browser === null)('the planner in a real browser', () => {
+shown.describeInBrowser('the planner in a real browser', () => {
   it('plans the devices of the address and keeps the address up to date', async () => {
     const page = await opened(`${FOUR_PORTS}&devices=65W20V_30W15V`);
     expect(await page.locator('.devices li').count()).toBe(2);
@@ -145,7 +131,7 @@ describe.skipIf(browser === null)('the planner in a real browser', () => {
     page.on('console', (message) => {
       if (message.type() === 'error') refused.push(message.text());
     });
-    await page.goto(`${served.origin}${FOUR_PORTS}&devices=65W20V`);
+    await page.goto(`${shown.origin}${FOUR_PORTS}&devices=65W20V`);
     await page.locator('[data-answer] table').waitFor();
     expect(refused).toEqual([]);
   });
@@ -158,21 +144,7 @@ describe.skipIf(browser === null)('the planner in a real browser', () => {
           colorScheme: scheme,
           bypassCSP: true,
         });
-        await page.evaluate(axeSource);
-        const faults = await page.evaluate(async () => {
-          // axe put itself there one line above.
-          const { axe } = globalThis as unknown as {
-            axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-          };
-          return (await axe.run()).violations.map(
-            (violation) =>
-              `${violation.id}: ${violation.nodes
-                .slice(0, 3)
-                .map(({ html }) => html.slice(0, 160))
-                .join(' | ')}`,
-          );
-        });
-        expect(faults).toEqual([]);
+        expect(await axeFaults(page)).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       });
     }

@@ -159,7 +159,23 @@ describe('the other tables', () => {
     expect(distance).toBe('Through air');
     expect(numberInUnit(Number(clearance), 'length', 'mm')).toBe(6.2);
     expect(table('efficiency').groups[0]?.rows).toHaveLength(2);
-    expect(cellsOf('efficiency', 'point-1').slice(0, 2)).toEqual([230, 20]);
+    expect(cellsOf('efficiency', 'point-1').slice(0, 3)).toEqual([0.25, 230, 20]);
+  });
+
+  test('several ports at once have the volts and amperes of each, and an efficiency that was worked out', () => {
+    const [load, line, output, input, worked] = cellsOf('efficiency', 'point-6');
+    expect([load, line, output, input]).toEqual(['1.25 A + 1.25 A', 230, '20.06 + 20.05', 54.6]);
+    // (20.06 V + 20.05 V) × 1.25 A over 54.6 W.
+    expect(Number(worked).toFixed(4)).toBe('0.9183');
+  });
+
+  test('how a voltage holds from load to load, and from the port to the end of its cable', () => {
+    const [what, from, to, falls] = cellsOf('regulation', 'c1-at-20-v-load-1');
+    expect([what, from, to]).toEqual(['C1 at 20 V, load, 230 V line, connector', '20.11 V (0.5 A)', '20.05 V (3 A)']);
+    expect(Number(falls).toFixed(4)).toBe('0.0030');
+    const [at, near, far, lost, implied, own, cable] = cellsOf('cable-ends', 'c1-at-20-v-3-a-1');
+    expect([at, near, far, cable]).toEqual(['C1 at 20 V, 3 A', 20.05, 19.78, '1 m AWG 20']);
+    expect([lost, implied, own].map((number) => Number(number).toFixed(3))).toEqual(['0.270', '0.090', '0.067']);
   });
 
   test('how each value was computed, linked to its formula', () => {

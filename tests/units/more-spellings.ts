@@ -165,6 +165,7 @@ export const MORE_SPELLINGS: readonly Spelling[] = [
     says: { capacitance: [90e-9, 110e-9], voltage: 35 },
     why: 'data sheet of a car charger controller',
   }),
+  row('35:4:4 480 µH', free, { says: { inductance: 480e-6 } }),
   row('10 uH ±20 %, 15 A, DCR < 10 mohm', free, { says: { inductance: [8e-6, 12e-6], current: 15, resistance: 0.01 } }),
   row('4k7J', free, { says: { resistance: [4465, 4935] } }),
   row('2u2K', free, { says: { capacitance: [1.98e-6, 2.42e-6] } }),

@@ -1,9 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { cableFor, CABLES } from '../../src/usb-pd/cable.ts';
-import { mostCurrentAt } from '../../src/usb-pd/current-at.ts';
+import { currentAt } from '../../src/usb-pd/current-at.ts';
 import { readOffers } from '../../src/usb-pd/read-offers.ts';
 import type { ReadOffer } from '../../src/usb-pd/offer-list.ts';
 import { supplies } from '../../src/usb-pd/supplies.ts';
+
+/** Most amperes that any of these offers gives at a voltage; null where none has it. */
+function mostCurrentAt(offers: readonly ReadOffer[], volts: number): number | null {
+  const currents = offers.flatMap((offer) => currentAt(offer, volts) ?? []);
+  return currents.length === 0 ? null : Math.max(...currents);
+}
 
 function offersOf(text: string): readonly ReadOffer[] {
   const reading = readOffers(text);

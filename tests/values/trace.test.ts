@@ -5,7 +5,7 @@ import { parallelCapacitance } from '../../src/formulas/capacitor/parallel-capac
 import { applyFormula } from '../../src/values/apply-formula.ts';
 import { assume } from '../../src/values/assume.ts';
 import { foldFormula } from '../../src/values/fold-formula.ts';
-import { flattenTrace, restsOnAssumption } from '../../src/values/trace.ts';
+import { restsOnAssumption } from '../../src/values/trace.ts';
 import { isMissing, type Known, type Value } from '../../src/values/value.ts';
 import { measuredValue } from './a-quantity.ts';
 
@@ -21,28 +21,6 @@ describe('the trace of a value', () => {
   it('is free of assumptions where everything was read', () => {
     const peak = present(applyFormula(mainsPeak, { rms: measuredValue('voltage', 230, 230, 230) }));
     expect(restsOnAssumption(peak)).toBe(false);
-  });
-
-  it('lists what a step uses before it, and the value itself last', () => {
-    const peak = applyFormula(mainsPeak, { rms: measuredValue('voltage', 264, 264, 264) });
-    const energy = present(applyFormula(storedEnergy, { capacitance: measuredValue('capacitance', 1e-4, 1e-4, 1e-4), voltage: peak }));
-    const steps = flattenTrace(energy);
-    expect(steps.map((step) => step.value.dimension)).toEqual(['capacitance', 'voltage', 'voltage', 'energy']);
-    expect(steps.at(-1)).toMatchObject({
-      key: '',
-      uses: [
-        { key: 'capacitance', step: 0 },
-        { key: 'voltage', step: 2 },
-      ],
-    });
-    for (const step of steps) expect(step.uses.every((use) => use.step < step.index)).toBe(true);
-  });
-
-  it('lists a value that is used twice only once, also after a round trip through JSON', () => {
-    const one = measuredValue('capacitance', 47e-6, 47e-6, 47e-6);
-    const both = present(applyFormula(parallelCapacitance, { first: one, second: one }));
-    expect(flattenTrace(both)).toHaveLength(2);
-    expect(flattenTrace(JSON.parse(JSON.stringify(both)) as Value)).toHaveLength(2);
   });
 });
 

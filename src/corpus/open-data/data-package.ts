@@ -27,7 +27,12 @@ export function dataPackage(terms: PackageTerms): Readonly<Record<string, unknow
     contributors: [{ title: terms.author, roles: ['author'] }],
     ...(terms.licence === null ? {} : { licenses: [{ name: licenceName(terms.licence), title: terms.licence }] }),
     resources: [
-      resource('devices', `One row for each of ${String(terms.devices)} teardowns`, DEVICE_COLUMNS, []),
+      resource(
+        'devices',
+        `One row for each of ${String(terms.devices)} teardowns; /teardowns/<id>/data.json holds each whole, with every part, measurement and length read out of a photo with its interval, after device.schema.json`,
+        DEVICE_COLUMNS,
+        [],
+      ),
       resource('parts', 'One row for each key of a part list', PART_COLUMNS, [
         { fields: ['device'], reference: { resource: 'devices', fields: ['id'] } },
       ]),

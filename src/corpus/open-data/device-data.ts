@@ -1,5 +1,7 @@
 import type { Derived } from '../../derived/derived.ts';
 import type { Entry, Part, Port } from '../../entry/entry.ts';
+import { photoLengths } from '../../derived/photo-lengths/photo-lengths.ts';
+import type { PublishedPhoto } from '../published-photo.ts';
 import { traitsOf } from '../traits-of.ts';
 import type { DeviceData } from './device-schema.ts';
 import { partIds } from './part-ids.ts';
@@ -8,8 +10,10 @@ import { factData, knownData, quantityData } from './number-data.ts';
 /**
  * One teardown as data for others: identifiers that stay, SI units, and the evidence of every number. Terms of use are those of the
  * descriptor that it names.
+ *
+ * @param photos as published, in the order of the entry; null for one that was not
  */
-export function deviceData(entry: Entry, derived: Derived): DeviceData {
+export function deviceData(entry: Entry, derived: Derived, photos: readonly (PublishedPhoto | null)[]): DeviceData {
   const { device } = entry;
   const { isolated, rectification } = traitsOf(entry, derived);
   const ids = partIds(entry);
@@ -45,6 +49,7 @@ export function deviceData(entry: Entry, derived: Derived): DeviceData {
       verdict: row.verdict,
     })),
     ...measuredData(entry),
+    photos: photosData(entry, photos),
     corrections: entry.corrections.map(({ date, where, was, is, why }) => ({ date, where, was, is, why })),
   };
 }
@@ -57,20 +62,70 @@ function measuredData(entry: Entry): Pick<DeviceData, 'measurements' | 'efficien
       conditions: { ...conditions },
       instrument,
     })),
-    efficiency: entry.efficiency.map(({ statistic, port, line, load, input, efficiency }) => ({
-      statistic,
-      port,
-      line: factData(line),
-      load: factData(load),
-      input: factData(input),
-      efficiency: factData(efficiency),
-    })),
+    efficiency: entry.efficiency.map(efficiencyData),
   };
 }
 
-function stageData({ id, kind, mode, turns, feeds, parameters }: Entry['stages'][number]): DeviceData['stages'][number] {
+/** The photos with what was measured in them; the pictures themselves stand on the page. */
+function photosData(entry: Entry, photos: readonly (PublishedPhoto | null)[]): DeviceData['photos'] {
+  const lengths = photoLengths(entry, photos);
+  return entry.photos.map(({ alt, scale }, index) => ({
+    photo: index + 1,
+    width: photos[index]?.width ?? null,
+    height: photos[index]?.height ?? null,
+    alternative: alt,
+    scale:
+      scale === null
+        ? null
+        : { from: [...scale.from], to: [...scale.to], length: quantityData(scale.length.quantity, scale.length.evidence) },
+    lengths: lengths
+      .filter(({ photo }) => photo === index + 1)
+      .map(({ name, place, from, to, length }) => ({ name, place, from: [...from], to: [...to], length: knownData(length) })),
+  }));
+}
+
+/** A point as it was measured; `loads` holds each of several ports that were loaded at once. */
+function efficiencyData(point: Entry['efficiency'][number]): DeviceData['efficiency'][number] {
+  const { statistic, port, line, output, measuredOutput, current, load, loads, input, efficiency } = point;
+  return {
+    statistic,
+    port,
+    line: factData(line),
+    output: factData(output),
+    loads: loads.map((each) => ({
+      port: each.port,
+      output: factData(each.output),
+      measuredOutput: factData(each.measuredOutput),
+      current: factData(each.current),
+      power: factData(each.power),
+    })),
+    measuredOutput: factData(measuredOutput),
+    current: factData(current),
+    load: factData(load),
+    input: factData(input),
+    efficiency: factData(efficiency),
+  };
+}
+
+function stageData(stage: Entry['stages'][number]): DeviceData['stages'][number] {
+  const { id, kind, mode, turns, feeds, parameters, reset } = stage;
   const known = Object.entries(parameters).map(([key, fact]) => [key, quantityData(fact.quantity, fact.evidence)] as const);
-  return { id, kind, mode, turns: [...turns], feeds: [...feeds], parameters: Object.fromEntries(known) };
+  return {
+    id,
+    kind,
+    mode,
+    turns: [...turns],
+    turnsRatio: writtenRatio(stage),
+    reset: reset?.written ?? null,
+    feeds: [...feeds],
+    parameters: Object.fromEntries(known),
+  };
+}
+
+function writtenRatio({ turnsRatio }: Entry['stages'][number]): string | null {
+  if (turnsRatio === null) return null;
+  if (turnsRatio.by === 'ratio') return turnsRatio.ratio.quantity.written;
+  return `${turnsRatio.primary.quantity.written} : ${turnsRatio.secondary.quantity.written}`;
 }
 
 function portData({ id, connector, direction, power, offers }: Port): DeviceData['ports'][number] {

@@ -45,6 +45,10 @@ const PART = z.strictObject({
   fromFactSheet: z.array(z.string()).describe('Fields that the fact sheet of the part gave'),
 });
 
+const PHOTO_POINT = z.tuple([z.number(), z.number()]).describe('Fractions of width and height, from the upper left corner');
+
+const PHOTO_LINE = z.strictObject({ from: PHOTO_POINT, to: PHOTO_POINT });
+
 /** The device file `/teardowns/<id>/data.json`: one teardown, everything with its evidence. */
 const DEVICE_SCHEMA = z.strictObject({
   $schema: z.string(),
@@ -67,7 +71,9 @@ const DEVICE_SCHEMA = z.strictObject({
       id: z.string(),
       kind: z.string(),
       mode: TEXT,
-      turns: z.array(z.number()),
+      turns: z.array(z.number()).describe('Primary first'),
+      turnsRatio: TEXT.describe('Primary over secondary as stated or measured, as written'),
+      reset: TEXT.describe('How the core of a forward converter is reset, as written'),
       feeds: z.array(z.string()),
       parameters: z.record(z.string(), QUANTITY),
     }),
@@ -104,11 +110,45 @@ const DEVICE_SCHEMA = z.strictObject({
       statistic: z.enum(['point', 'average', 'peak']),
       port: TEXT,
       line: QUANTITY.nullable(),
+      output: QUANTITY.nullable(),
+      loads: z.array(
+        z.strictObject({
+          port: z.string(),
+          output: QUANTITY.nullable(),
+          measuredOutput: QUANTITY.nullable(),
+          current: QUANTITY.nullable(),
+          power: QUANTITY.nullable(),
+        }),
+      ),
+      measuredOutput: QUANTITY.nullable(),
+      current: QUANTITY.nullable(),
       load: QUANTITY.nullable(),
       input: QUANTITY.nullable(),
       efficiency: QUANTITY.nullable(),
     }),
   ),
+  photos: z
+    .array(
+      z.strictObject({
+        photo: z.number().int().describe('Its number on the page, from 1'),
+        width: z.number().int().nullable().describe('Pixels of the photo as it stands upright; null where it was not published'),
+        height: z.number().int().nullable(),
+        alternative: z.string().describe('What can be seen'),
+        scale: PHOTO_LINE.extend({ length: QUANTITY })
+          .nullable()
+          .describe('The known length in the photo, by which the others are measured'),
+        lengths: z
+          .array(
+            PHOTO_LINE.extend({
+              name: z.string(),
+              place: TEXT.describe('Place of insulation that it was marked for'),
+              length: KNOWN.describe('With the interval of reading and tilt, and its working'),
+            }),
+          )
+          .describe('Lengths read out of the photo: an indication only, never decides'),
+      }),
+    )
+    .describe('Photos in their order, with what was measured in them'),
   corrections: z.array(z.strictObject({ date: z.string(), where: z.string(), was: TEXT, is: TEXT, why: z.string() })),
 });
 

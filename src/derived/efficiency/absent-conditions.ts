@@ -1,4 +1,4 @@
-import type { EfficiencyPoint, Entry } from '../../entry/entry.ts';
+import type { EfficiencyPoint, Entry, PortLoad } from '../../entry/entry.ts';
 import { methodClass } from '../../entry/method-class.ts';
 
 /**
@@ -8,9 +8,13 @@ import { methodClass } from '../../entry/method-class.ts';
 export function absentConditions(point: EfficiencyPoint, { nameplate }: Pick<Entry, 'nameplate'>): readonly string[] {
   const absent: string[] = [];
   if (nameplate.input?.kind === 'AC' && point.line === null) absent.push('line voltage');
-  if (point.statistic === 'point' && point.load === null && point.current === null) absent.push('load');
+  if (point.statistic === 'point' && point.load === null && point.current === null && !point.loads.some(isLoaded)) absent.push('load');
   if (point.place === null) absent.push('place of measurement');
   return absent;
+}
+
+function isLoaded({ current, power }: PortLoad): boolean {
+  return current !== null || power !== null;
 }
 
 /** Why a figure is shown and not ranked: a condition that is not given, or a device that reported it of itself. Empty for one that is ranked. */

@@ -9,7 +9,7 @@ import { noLoadJudgements } from './no-load-judgements.ts';
 
 /** Efficiency of the whole device with the limits that look at it; what belongs to one stage is left out. */
 export function efficiencyFiguresOf(entry: Entry, rated: Known<'power'>): EfficiencyFigures {
-  const runs = efficiencyRuns(entry);
+  const runs = efficiencyRuns(entry, rated);
   const noLoad = noLoadFigures(entry);
   const outOfScope = scopeReason(entry, rated);
   const judgements = outOfScope === null ? [...efficiencyJudgements(entry, runs, rated), ...noLoadJudgements(entry, noLoad, rated)] : [];

@@ -1,16 +1,13 @@
-import type { Entry, Port } from '../../entry/entry.ts';
-import { limitAt, MOST_WATTS, outputClass, type EfficiencyLine, type EfficiencyRule } from '../../standards/efficiency/efficiency-rule.ts';
+import type { Entry } from '../../entry/entry.ts';
+import { limitAt, type EfficiencyLine } from '../../standards/efficiency/efficiency-rule.ts';
 import { EFFICIENCY_RULES } from '../../standards/efficiency/index.ts';
-import { isMissing, type Known } from '../../values/value.ts';
+import type { Known } from '../../values/value.ts';
 import { afterCable } from './after-cable.ts';
 import type { EfficiencyJudgement, EfficiencyRun, EfficiencySpan, LimitVerdict } from './efficiency-figures.ts';
-import { nearestTo } from './run-mean.ts';
-import { lowestVoltageTest } from './lowest-voltage-test.ts';
-import { settingsOf } from './port-settings.ts';
-import { testRun } from './test-run.ts';
-
-/** How far a measured line voltage may lie from that of the test, as a share of it. */
-const NEAR_LINE = 0.05;
+import { unevenSpread } from './load-spread.ts';
+import { lookedAt, type LookedAt } from './looked-at.ts';
+import type { NameplatePower } from './nameplate-power.ts';
+import { MEAN_LOADS, nearestTo } from './run-mean.ts';
 
 /** Every run against every rule that looks at such a run: the mean, and a tenth of the load where the rule has a limit for it. */
 export function efficiencyJudgements(entry: Entry, runs: readonly EfficiencyRun[], rated: Known<'power'>): readonly EfficiencyJudgement[] {
@@ -22,55 +19,16 @@ export function efficiencyJudgements(entry: Entry, runs: readonly EfficiencyRun[
   );
 }
 
-/** A run as one rule sees it. */
-interface LookedAt {
-  readonly rule: EfficiencyRule;
-  readonly run: EfficiencyRun;
-  readonly port: Port;
-  readonly outputClass: EfficiencyJudgement['outputClass'];
-  /** Nameplate power on the loads of the mean, and on a tenth of the load, W. */
-  readonly watts: number;
-  readonly wattsOfTenth: number;
-  /** Why one port says little of several; null where there is one. */
-  readonly alone: string | null;
-}
-
-function lookedAt(entry: Entry, rule: EfficiencyRule, run: EfficiencyRun, rated: Known<'power'>): LookedAt | null {
-  const { line, setting, fullAmps } = run;
-  const port = entry.ports.find((candidate) => candidate.id === run.port);
-  if (run.isReported || line === null || setting === null || port === undefined || isMissing(rated)) return null;
-  if (!rule.lines.some((volts) => Math.abs(line - volts) <= NEAR_LINE * volts) || !isSetting(rule, port, setting)) return null;
-  const tested = testRun(rule, port, run);
-  if (tested === null || fullAmps === null) return null;
-  const outputs = entry.ports.filter((candidate) => candidate.direction !== 'input');
-  const isShared = outputs.length > 1;
-  const watts = isShared ? sharedWatts(rule, outputs, setting, rated.nominal) : setting * tested.fullAmps;
-  const wattsOfTenth = isShared ? rated.nominal : setting * fullAmps;
-  if (Math.max(watts, wattsOfTenth) > MOST_WATTS) return null;
-  const kind = isShared ? 'multiple voltage' : outputClass(setting, tested.fullAmps);
-  const alone = isShared ? `measured with ${port.id} alone; the test loads all outputs at once` : null;
-  return { rule, run, port, outputClass: kind, watts, wattsOfTenth, alone };
-}
-
-/** Nameplate power of several outputs at one voltage: at the lowest one that of the test of each, where all are tested there. */
-function sharedWatts(rule: EfficiencyRule, outputs: readonly Port[], setting: number, rated: number): number {
-  const tests = outputs.map((port) => lowestVoltageTest(rule, port));
-  const isLowest = tests.every((test) => test !== null && Math.abs(setting - test.volts) <= 0.02 * test.volts);
-  return isLowest ? tests.reduce((sum, test) => sum + (test === null ? 0 : test.volts * test.amps), 0) : rated;
-}
-
 function averageOf(looked: LookedAt): readonly EfficiencyJudgement[] {
-  const { rule, port, run } = looked;
-  const tested = testRun(rule, port, run);
-  if (tested === null) return [];
+  const { rule, tested } = looked;
   const { run: corrected, remark } = afterCable(rule, tested.run);
-  const limits = rule.average[looked.outputClass];
   return judged(looked, {
     of: 'average',
     watts: looked.watts,
     measured: corrected.mean,
     span: corrected.meanSpan,
-    limits,
+    limits: rule.average[looked.outputClass],
+    uneven: unevenSpread(tested.run, MEAN_LOADS),
     remarks: [tested.remark, remark],
   });
 }
@@ -79,42 +37,57 @@ function averageOf(looked: LookedAt): readonly EfficiencyJudgement[] {
 function tenthOf(looked: LookedAt): readonly EfficiencyJudgement[] {
   const { rule, run, wattsOfTenth } = looked;
   const { atTenth } = rule;
-  if (atTenth === null || wattsOfTenth <= atTenth.aboveWatts) return [];
+  if (atTenth === null || wattsOfTenth.high <= atTenth.aboveWatts) return [];
   const { run: corrected, remark } = afterCable(rule, run);
   const point = nearestTo(corrected.points, 0.1);
   if (point === null) return [];
-  const limits = atTenth.lines[looked.outputClass];
   return judged(looked, {
     of: 'a tenth of the load',
     watts: wattsOfTenth,
     measured: point.efficiency,
     span: point.span,
-    limits,
+    limits: atTenth.lines[looked.outputClass],
+    uneven: unevenSpread(run, [0.1]),
     remarks: [remark],
   });
 }
 
-function judged(
-  { rule, run, outputClass: kind, alone }: LookedAt,
-  figure: {
-    readonly of: EfficiencyJudgement['of'];
-    readonly watts: number;
-    readonly measured: Known<'ratio'>;
-    readonly span: EfficiencySpan | null;
-    readonly limits: EfficiencyLine | null;
-    readonly remarks: readonly (string | null)[];
-  },
-): readonly EfficiencyJudgement[] {
-  const { of, watts, measured, span, limits } = figure;
-  const limit = limits === null ? null : limitAt(limits, watts);
-  if (limits === null || limit === null) return [];
-  const remarks = [alone, ...figure.remarks].filter((each) => each !== null).join('; ');
+interface Figure {
+  readonly of: EfficiencyJudgement['of'];
+  readonly watts: NameplatePower;
+  readonly measured: Known<'ratio'>;
+  readonly span: EfficiencySpan | null;
+  readonly limits: EfficiencyLine | null;
+  /** Why the loads are not those of the test. */
+  readonly uneven: string | null;
+  readonly remarks: readonly (string | null)[];
+}
+
+function judged({ rule, run, outputClass: kind, undecided }: LookedAt, figure: Figure): readonly EfficiencyJudgement[] {
+  const { of, watts, measured, span, limits, uneven } = figure;
+  const limit = limits === null ? null : limitAt(limits, watts.high);
+  const lenient = limits === null ? null : limitAt(limits, watts.low);
+  if (limits === null || limit === null || lenient === null) return [];
+  const reason = undecided ?? uneven;
+  const [strictly, leniently] = span === null ? (['undecided', 'undecided'] as const) : [verdictOf(span, limit), verdictOf(span, lenient)];
+  const isOpen = reason === null && strictly !== leniently;
+  const practice = run.ports.length > 1 && rule.severalPorts === 'common practice' ? 'loads of several ports by common practice' : null;
+  const remarks = [reason, isOpen ? nameplateWords(watts) : null, ...figure.remarks, practice].filter((each) => each !== null).join('; ');
   return [
     {
-      ...{ rule: rule.id, of, outputClass: kind, watts, port: run.port, setting: run.setting, line: run.line },
+      ...{
+        rule: rule.id,
+        of,
+        outputClass: kind,
+        watts: watts.high,
+        port: run.port,
+        setting: run.setting,
+        settings: run.settings,
+        line: run.line,
+      },
       ...{ measured, limit, standing: limits.standing },
       margin: span === null ? null : { low: (span.low - limit) * 100, high: (span.high - limit) * 100 },
-      verdict: alone === null && span !== null ? verdictOf(span, limit) : 'undecided',
+      verdict: reason === null && strictly === leniently ? strictly : 'undecided',
       remark: remarks === '' ? null : remarks,
     },
   ];
@@ -125,9 +98,6 @@ function verdictOf({ low, high }: EfficiencySpan, limit: number): LimitVerdict {
   return high < limit ? 'misses' : 'undecided';
 }
 
-/** An adaptive supply is tested at the highest and the lowest of its voltages, where the rule says so. */
-function isSetting(rule: EfficiencyRule, port: Port, setting: number): boolean {
-  const settings = settingsOf(port);
-  if (rule.settings === 'each' || settings === null) return true;
-  return [settings.lowest, settings.highest].some((volts) => Math.abs(setting - volts) <= 0.02 * volts);
+function nameplateWords({ low, high }: NameplatePower): string {
+  return `the rule leaves open whether its nameplate power is ${String(low)} W or ${String(high)} W here`;
 }

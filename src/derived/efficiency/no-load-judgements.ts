@@ -2,7 +2,6 @@ import type { Entry, Port } from '../../entry/entry.ts';
 import {
   MOST_WATTS,
   noLoadLimitAt,
-  outputClass,
   type EfficiencyRule,
   type NoLoadLine,
   type OutputClass,
@@ -10,8 +9,9 @@ import {
 import { EFFICIENCY_RULES } from '../../standards/efficiency/index.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import type { EfficiencyJudgement, NoLoadFigure } from './efficiency-figures.ts';
-import { lowestVoltageTest } from './lowest-voltage-test.ts';
+import { lowestNameplatePower } from './nameplate-power.ts';
 import { settingsOf } from './port-settings.ts';
+import { outputsOf, supplyClass } from './supply-class.ts';
 
 const NEAR_LINE = 0.05;
 
@@ -33,27 +33,26 @@ export function noLoadJudgements(entry: Entry, figures: readonly NoLoadFigure[],
       const { kind, watts, limit } = held;
       const verdict = span === null ? 'undecided' : span.high <= limit ? 'meets' : span.low > limit ? 'misses' : 'undecided';
       const margin = span === null ? null : { low: limit - span.high, high: limit - span.low };
-      const about = { rule: rule.id, of: 'no load', outputClass: kind, watts, port: null, setting: null, line } as const;
+      const about = { rule: rule.id, of: 'no load', outputClass: kind, watts, port: null, setting: null, settings: null, line } as const;
       return [{ ...about, measured: power, limit, standing: held.line.standing, margin, verdict, remark: null }];
     });
   });
 }
 
 function caseOf(entry: Entry, rule: EfficiencyRule, rated: number): NoLoadCase | null {
-  const outputs = entry.ports.filter((port) => port.direction !== 'input');
+  const outputs = outputsOf(entry.ports);
   const [first] = outputs;
   if (first === undefined || rated > MOST_WATTS) return null;
-  const tests = outputs.map((port) => lowestVoltageTest(rule, port));
-  const isAdaptive = tests.every((test) => test !== null);
   // An adaptive supply is tested without load at its lowest voltage, where its nameplate power counts as 2 A a port.
-  const watts = isAdaptive ? tests.reduce((sum, { volts, amps }) => sum + volts * amps, 0) : rated;
+  const lowest = rule.lowestVoltageAmps === null ? null : lowestNameplatePower(rule, outputs, rated);
+  const watts = lowest?.high ?? rated;
   const settings = settingsOf(first);
   // Where the lowest voltage is not what is tested, the highest one says which class it is.
-  const volts = (isAdaptive ? settings?.lowest : settings?.highest) ?? null;
-  const kind = outputs.length > 1 ? 'multiple voltage' : volts === null ? 'basic voltage' : outputClass(volts, watts / volts);
+  const volts = (lowest === null ? settings?.highest : settings?.lowest) ?? null;
+  const kind = volts === null && outputs.length === 1 ? 'basic voltage' : supplyClass(outputs, volts ?? 0, watts);
   const line = rule.noLoad[kind];
   if (line === null) return null;
-  const each = rule.noLoadForEachPort;
+  const each = kind === 'multiple voltage' ? rule.noLoadForEachPort : null;
   const more = each === null ? 0 : each.more * (countedOutputs(outputs) - 1);
   const limit = Math.min(noLoadLimitAt(line, watts) + more, each?.most ?? Number.POSITIVE_INFINITY);
   return { kind, watts, limit, line };

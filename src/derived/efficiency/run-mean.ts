@@ -7,10 +7,10 @@ import { factValue } from '../fact-value.ts';
 import type { EfficiencySpan, RunPoint } from './efficiency-figures.ts';
 
 /** Loads of the mean, as shares of the full one. */
-const MEAN_LOADS = [0.25, 0.5, 0.75, 1] as const;
+export const MEAN_LOADS = [0.25, 0.5, 0.75, 1] as const;
 
 /** How far a measured load may lie from the one that is asked for, as a share of full load. The rules allow 0.02; a reviewer's steps are coarser. */
-const NEAR = 0.03;
+export const NEAR = 0.03;
 
 /** Mean of a run with what is certain of it: as stated by the author, else over the measured points. */
 export function runMean(

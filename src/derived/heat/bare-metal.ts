@@ -27,7 +27,8 @@ export function emissivityDoubt(
   const said = [point.place, point.note, point.method].filter((words) => words !== null).join(' ');
   const isMetal = METAL.test(point.place ?? '') || surface.isMetalCase || METAL_ROLES.includes(surface.part?.role ?? '');
   if (!isMetal || COVERED.test(said)) return null;
-  const written = point.conditions['emissivity'];
-  if (written === undefined) return 'not given';
-  return Number.parseFloat(written.replace(',', '.')) >= OF_PLASTIC ? 'of plastic' : null;
+  // Words such as "as set" are no number, and one in per cent is taken as such.
+  const [, number, percent] = /(\d+(?:[.,]\d+)?)\s*(%?)/u.exec(point.conditions['emissivity'] ?? '') ?? [];
+  if (number === undefined) return 'not given';
+  return Number(number.replace(',', '.')) / (percent === '%' ? 100 : 1) >= OF_PLASTIC ? 'of plastic' : null;
 }

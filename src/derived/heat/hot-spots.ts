@@ -10,14 +10,14 @@ import { isFitted } from '../fitted-parts.ts';
 import { quantitiesOf } from '../part-rating.ts';
 import { verdictOf } from '../mains/x-discharge.ts';
 import { emissivityDoubt } from './bare-metal.ts';
-import { isMetal } from './case-material.ts';
+import { touchedMaterial } from './case-material.ts';
 import { touchLimitValue } from './contact-limits.ts';
 import type { HeatLimit, HotSpot } from './heat-figures.ts';
 import { partAtPlace } from './part-at-place.ts';
 import { contactOf } from './touch-contact.ts';
 
 /** A place that somebody can touch. */
-const OUTSIDE = /\b(?:case|sleeve|shell|housing|enclosure|outside|surface|lid|top|bottom)\b/iu;
+const OUTSIDE = /\b(?:case|sleeve|shell|housing|enclosure|outside|surface|lid|top|bottom|band)\b/iu;
 
 /** Every measured temperature with its rise; those on the case beside the limit for touching, those on a part beside its rating. */
 export function hotSpots(entry: Entry): readonly HotSpot[] {
@@ -31,7 +31,7 @@ function spotOf(entry: Entry, point: MeasuredPoint, index: number): HotSpot {
   const place = point.place ?? 'place not given';
   const part = partAtPlace(entry.parts.filter(isFitted), place);
   const isOutside = part === null && OUTSIDE.test(place);
-  const material = isMetal(entry) ? 'metal' : 'plastic';
+  const material = touchedMaterial(entry, place);
   const { limit, limitOf } = isOutside ? touching(material, contactOf(entry)) : ofPart(part);
   const isReported = methodClass(point.method, point.instrument) === 'reported';
   return {

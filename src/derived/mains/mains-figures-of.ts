@@ -7,10 +7,11 @@ import { foldFormula } from '../../values/fold-formula.ts';
 import { missing } from '../../values/missing.ts';
 import type { Known, Value } from '../../values/value.ts';
 import type { InputFigures } from '../derived.ts';
-import { fittedParts, pieces } from '../fitted-parts.ts';
+import { fittedParts, perPiece } from '../fitted-parts.ts';
 import { ratingOf } from '../part-rating.ts';
 import { yCapacitorCurrentOf } from '../y-capacitor-current-of.ts';
 import type { MainsFigures, TouchRow } from './mains-figures.ts';
+import { touchVoltages } from './touch-voltages.ts';
 import { standingWords, verdictOf, xDischarge } from './x-discharge.ts';
 
 /** Limits in rms for equipment without and with earth; those of other kinds of current are not set beside a computed rms. */
@@ -30,13 +31,14 @@ export function mainsFigures(entry: Entry, input: InputFigures): MainsFigures | 
     ...xDischarge(entry, input),
     yCurrent,
     touch: TOUCH_CURRENT_LIMITS.filter(({ id }) => COMPARED.includes(id)).map((limit) => touchRow(limit, yCurrent, hasNoEarth(entry))),
+    touchVoltages: touchVoltages(entry, input),
   };
 }
 
 /** Cold resistance of the thermistors; several keys stand one behind the other, in the line and in the neutral. */
 function limiterOf(parts: readonly Part[]): Known<'resistance'> {
   if (parts.length === 0) return missing('no inrush limiter among the parts', ['NTC thermistor']);
-  const all = parts.flatMap((part) => Array.from({ length: Math.min(pieces(part), 8) }, () => ratingOf(part, 'resistance')));
+  const all = parts.flatMap((part) => perPiece(part, ratingOf(part, 'resistance')));
   return foldFormula(all, (first, second) => applyFormula(seriesResistance, { first, second }), 'resistance of the inrush limiter');
 }
 

@@ -1,3 +1,4 @@
+import type { Entry } from '../../entry/entry.ts';
 import type { DischargeRule } from '../../standards/x-capacitor-discharge.ts';
 import type { Known } from '../../values/value.ts';
 
@@ -31,6 +32,22 @@ export interface TouchRow {
   readonly standing: string;
 }
 
+/** A voltage between output and earth as a meter showed it: a divider of Y capacitor and meter, beside the current that counts. */
+export interface TouchVoltage {
+  readonly written: string;
+  /** Supply voltage as written; null where none is given, and the highest line is taken. */
+  readonly line: string | null;
+  readonly path: Entry['measurements'][number]['path'];
+  /** Input resistance of the meter. */
+  readonly meter: Known<'resistance'>;
+  /** Current that the meter lets through at its reading. */
+  readonly through: Known<'current'>;
+  /** The most that the Y capacitors can put on such a meter. */
+  readonly divider: Known<'voltage'>;
+  /** The most that they pass to somebody who touches the output, at that line. */
+  readonly passed: Known<'current'>;
+}
+
 /** What the mains side does to whoever plugs it in, pulls it out and touches it. */
 export interface MainsFigures {
   /** Cold resistance of the inrush limiters in series, and the current that they alone would let through at the crest. */
@@ -43,4 +60,6 @@ export interface MainsFigures {
   readonly discharge: readonly DischargeRow[];
   readonly yCurrent: Known<'current'>;
   readonly touch: readonly TouchRow[];
+  /** Voltages that were read between output and earth. */
+  readonly touchVoltages: readonly TouchVoltage[];
 }

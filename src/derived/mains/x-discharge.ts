@@ -9,16 +9,15 @@ import { applyFormula } from '../../values/apply-formula.ts';
 import { assume } from '../../values/assume.ts';
 import { foldFormula } from '../../values/fold-formula.ts';
 import { missing } from '../../values/missing.ts';
+import { shortStanding } from '../../values/short-standing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { capacitorBank } from '../capacitor-bank.ts';
 import type { InputFigures } from '../derived.ts';
-import { fittedParts, pieces } from '../fitted-parts.ts';
+import { fittedParts, perPiece, pieces } from '../fitted-parts.ts';
 import { ratingOf } from '../part-rating.ts';
 import type { DischargeRow, LimitVerdict, MainsFigures } from './mains-figures.ts';
 
 type Resistance = Known<'resistance'>;
-
-const MOST_PIECES = 64;
 
 /** What holds charge across the plug pins, what leads it away, and every rule by its name. */
 export function xDischarge(
@@ -42,15 +41,13 @@ function bleedAcrossLine(entry: Entry, capacitors: readonly Part[]): Resistance 
 
 function ofKey(part: Part): Resistance {
   const one = ratingOf(part, 'resistance');
-  const count = Math.min(pieces(part), MOST_PIECES);
-  if (count === 1) return one;
+  if (pieces(part) === 1) return one;
   const names = part.references.join(', ');
-  if (part.arrangement === 'single') {
+  if (part.arrangement === 'single' || part.arrangement === 'separate') {
     return missing(`whether ${names} stand in series or in parallel is not said`, [`arrangement of ${names}`]);
   }
   const formula = part.arrangement === 'series' ? seriesResistance : parallelResistance;
-  const all = Array.from({ length: count }, () => one);
-  return foldFormula(all, (first, second) => applyFormula(formula, { first, second }), 'bleed resistance');
+  return foldFormula(perPiece(part, one), (first, second) => applyFormula(formula, { first, second }), 'bleed resistance');
 }
 
 function rowOf(
@@ -111,6 +108,5 @@ export function verdictOf(value: Known, limit: Known): LimitVerdict {
 
 /** How a limit is known, in words. */
 export function standingWords({ standing }: Source): string {
-  const words = { read: 'read', secondary: 'as quoted elsewhere', memory: 'from memory', 'common practice': 'common practice' } as const;
-  return words[standing];
+  return shortStanding(standing);
 }

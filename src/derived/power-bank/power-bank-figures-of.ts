@@ -11,6 +11,7 @@ import { cellEnergy } from './cell-energy.ts';
 import { deliveredRows, greatestDelivered } from './delivered-rows.ts';
 import type { PowerBankFigures, RechargeRow } from './power-bank-figures.ts';
 import { travelClass } from './travel-class.ts';
+import { fittedParts } from '../fitted-parts.ts';
 
 /** What a power bank holds, gives back and takes in; null for a device without cells. */
 export function powerBankFigures(entry: Entry, logs: readonly LogSummary[]): PowerBankFigures | null {
@@ -22,7 +23,7 @@ export function powerBankFigures(entry: Entry, logs: readonly LogSummary[]): Pow
   const delivered = deliveredRows(entry, logs, stored, { voltage: outputCapacity?.voltage ?? null, energy: ratedEnergy });
   const carried = isMissing(printed) ? fromCells : printed;
   return {
-    cells: entry.parts.filter(({ role }) => role === 'cell').flatMap(({ references }) => references),
+    cells: fittedParts(entry, 'cell').flatMap(({ references }) => references),
     cellEnergy: fromCells,
     printed,
     stored,

@@ -1,8 +1,8 @@
 import { LITHIUM_TRAVEL } from '../../standards/lithium-travel.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import type { TravelClass } from './power-bank-figures.ts';
+import { JOULES_PER_WATT_HOUR } from '../../units/watt-hour.ts';
 
-const JOULES_PER_WATT_HOUR = 3600;
 /** 27 027 mAh at 3.7 V are 99.9999 Wh: what is printed as 100 Wh is 100 Wh. */
 const ROUNDING = 1e-4;
 

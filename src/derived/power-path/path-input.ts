@@ -1,4 +1,4 @@
-import type { Entry } from '../../entry/entry.ts';
+import type { EfficiencyPoint, Entry } from '../../entry/entry.ts';
 import { sumOfPowers } from '../../formulas/energy/sum-of-powers.ts';
 import { inputPower } from '../../formulas/mains/input-power.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
@@ -6,6 +6,7 @@ import { foldFormula } from '../../values/fold-formula.ts';
 import { missing } from '../../values/missing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { loadWords, measuredLoads, nearestLoad, type MeasuredLoad } from './measured-point.ts';
+import { portPower } from '../output-power.ts';
 import { upstream, type TreeStage } from './path-tree.ts';
 import type { InputBasis, PathOutlet } from './power-path.ts';
 
@@ -55,7 +56,12 @@ export function pathInput(entry: Entry, tree: readonly TreeStage[], outlets: rea
       note: 'No efficiency is measured, so the loss is not known.',
     };
   }
-  return asMeasured(outlets, loads) ?? oneAtATime(tree, outlets, loads) ?? byEfficiency(none, output.nominal, output, nearest);
+  return (
+    asMeasured(outlets, loads) ??
+    together(outlets, loads) ??
+    oneAtATime(tree, outlets, loads) ??
+    byEfficiency(none, output.nominal, output, nearest)
+  );
 }
 
 /** Measured loads of the whole device, else of the only converter of a device whose other stages lose next to nothing. */
@@ -80,6 +86,30 @@ function asMeasured(outlets: readonly PathOutlet[], loads: readonly MeasuredLoad
     line: load.point.line?.quantity.written ?? null,
     note: 'Input and output are measured.',
   };
+}
+
+/** The same ports at about the same powers, measured at once. */
+function together(outlets: readonly PathOutlet[], loads: readonly MeasuredLoad[]): PathInput | null {
+  const load = loads.find(
+    ({ point }) => point.loads.length === outlets.length && outlets.every((outlet) => carriedAt(outlet, point) !== null),
+  );
+  if (load === undefined || outlets.length < 2) return null;
+  return {
+    input: load.input,
+    basis: 'measured',
+    outlets: outlets.map((outlet) => ({ ...outlet, power: carriedAt(outlet, load.point) ?? outlet.power })),
+    stageInputs: new Map(),
+    line: load.point.line?.quantity.written ?? null,
+    note: 'Input and output are measured with these ports at once.',
+  };
+}
+
+/** What the port of an outlet carried in a point, where that is about the power of the outlet. */
+function carriedAt({ power, ports }: PathOutlet, { loads }: EfficiencyPoint): Known<'power'> | null {
+  const load = ports.length === 1 ? loads.find(({ port }) => port === ports[0]) : undefined;
+  const carried = load === undefined ? null : portPower(load);
+  if (carried === null || isMissing(carried) || isMissing(power)) return null;
+  return Math.abs(carried.nominal / power.nominal - 1) <= SAME_LOAD ? carried : null;
 }
 
 function oneAtATime(tree: readonly TreeStage[], outlets: readonly PathOutlet[], loads: readonly MeasuredLoad[]): PathInput | null {

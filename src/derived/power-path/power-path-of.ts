@@ -10,6 +10,7 @@ import { pathInput, type PathInput } from './path-input.ts';
 import { pathOutlets } from './path-outlets.ts';
 import { pathTree, type TreeStage } from './path-tree.ts';
 import type { PathBlock, PathSource, PowerPath } from './power-path.ts';
+import { isFitted } from '../fitted-parts.ts';
 
 const NOT_SPLIT = 'not split between stages';
 
@@ -51,9 +52,7 @@ function blockOf(entry: Entry, tree: readonly TreeStage[], { stage, from, side }
     output,
     loss: applyFormula(powerLoss, { input, output }),
     bus: (stage.parameters['bus'] ?? stage.parameters['output'])?.quantity.written ?? null,
-    parts: entry.parts
-      .filter((part) => part.stage === stage.id && (part.fitting === 'fitted' || part.fitting === 'unknown'))
-      .map(({ references, role }) => ({ references, role })),
+    parts: entry.parts.filter((part) => part.stage === stage.id && isFitted(part)).map(({ references, role }) => ({ references, role })),
   };
 }
 

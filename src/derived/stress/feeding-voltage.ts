@@ -32,6 +32,12 @@ function feederOf(entry: Entry, stage: Stage): Stage | null {
   return named ?? before.find((candidate) => candidate.feeds.length === 0 && isSource(candidate)) ?? null;
 }
 
+/** Whether a block hangs on the supply of the device itself, through its input alone. */
+export function isFedBySupply(entry: Entry, stage: Stage): boolean {
+  const feeder = feederOf(entry, stage);
+  return entry.nameplate.input?.kind === 'DC' && (feeder === null || feeder.kind === 'dc-input');
+}
+
 function isSource({ kind }: Stage): boolean {
   return stageOf(kind)?.side === 'barrier' || kind === 'dc-input' || kind === 'battery-pack';
 }

@@ -1,13 +1,13 @@
-import type { Entry, Stage } from '../../entry/entry.ts';
+import type { Entry, Port, Stage } from '../../entry/entry.ts';
 import { bulkMinimumVoltageExact } from '../../formulas/bulk/bulk-minimum-voltage-exact.ts';
 import { loadCurrent } from '../../formulas/energy/load-current.ts';
-import { turnsRatioFromVoltages } from '../../formulas/flyback/turns-ratio-from-voltages.ts';
 import { inputPower } from '../../formulas/mains/input-power.ts';
 import { parallelResistance } from '../../formulas/resistor/parallel-resistance.ts';
 import { seriesResistance } from '../../formulas/resistor/series-resistance.ts';
+import type { ShareMatrix } from '../../sharing/share-matrix.ts';
 import { CUSTOMARY } from '../../standards/customary-values.ts';
 import { stageOf } from '../../stages/index.ts';
-import type { OutputPoint, Span, StageGiven } from '../../stages/models/stage-model.ts';
+import type { OutputPoint, ParameterEdge, Span, StageGiven } from '../../stages/models/stage-model.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import { briefTrace } from '../../values/brief-trace.ts';
@@ -16,22 +16,28 @@ import { missing } from '../../values/missing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import type { BulkFigures, InputFigures } from '../derived.ts';
 import { assumed, edgeValue, factValue, isOf } from '../fact-value.ts';
-import { fittedParts, pieces } from '../fitted-parts.ts';
+import { fittedParts, perPiece, pieces } from '../fitted-parts.ts';
 import { fullLoadEfficiency } from '../full-load-efficiency.ts';
 import { largest } from '../offered.ts';
 import { offeredPoints } from '../offered-points.ts';
 import { outputVoltage, reachOf } from '../output-voltage.ts';
 import { measuredOf, ratingOf } from '../part-rating.ts';
+import { jointPoints } from '../shared-ports/joint-points.ts';
+import { sharedPower } from '../shared-ports/shared-power.ts';
 import { hasPfc, PFC_KINDS } from '../stage-kinds.ts';
 import { INPUT_AT } from '../supply-lines.ts';
-import { turnsRatioOf } from '../turns-ratio-of.ts';
-import { feedingVoltage, outputSpan } from './feeding-voltage.ts';
+import { coreResetOf } from '../windings/core-reset-of.ts';
+import { turnsRatioOf } from '../windings/stated-ratios.ts';
+import { feedingVoltage, isFedBySupply, outputSpan } from './feeding-voltage.ts';
+import { inputForPower } from './input-for-power.ts';
 
 /** What was already worked out for the whole device. */
 export interface DeviceFigures {
   readonly power: Known<'power'>;
   readonly input: InputFigures;
   readonly bulk: BulkFigures;
+  /** Who gets what with which ports in use; null for a device without output ports. */
+  readonly shares: ShareMatrix | null;
   /** The one output at which everything is to be worked out, where it is a measured point; every offer where left out. */
   readonly at?: { readonly port: string; readonly point: OutputPoint };
 }
@@ -41,6 +47,8 @@ export function stageGiven(entry: Entry, stage: Stage, figures: DeviceFigures): 
   const { input } = figures;
   const efficiency = efficiencyOf(entry, stage, figures);
   const power = powerOf(entry, stage, figures);
+  const span = inputSpan(entry, stage, figures, efficiency);
+  const dependsOnPower = entry.nameplate.totalAtInput.length > 0 && !isOnBus(stage) && isFedBySupply(entry, stage);
   return {
     id: stage.id,
     mode: (stage.mode ?? '').toLowerCase(),
@@ -53,12 +61,14 @@ export function stageGiven(entry: Entry, stage: Stage, figures: DeviceFigures): 
       shaped: hasPfc(entry),
       current: input.inputCurrent,
     },
-    input: inputSpan(entry, stage, figures, efficiency),
+    input: span,
+    lowestInputFor: (wanted) => (dependsOnPower ? inputForPower(entry, span.lowest, wanted) : span.lowest),
     output: outputOf(entry, stage, power, figures),
     power,
     efficiency,
-    turnsRatio: ratioOf(entry, stage),
+    turnsRatio: turnsRatioOf(entry, stage),
     turns: stage.turns,
+    reset: coreResetOf(entry, stage),
     rectifiedBy: rectifiedBy(entry, stage),
     cells: stage.cells,
     suppressor:
@@ -82,22 +92,20 @@ function partValue<D extends Dimension>(entry: Entry, stage: Stage, key: string,
 }
 
 /** Resistance of all resistors of one role in a stage, side by side unless their key says otherwise; null where there is none. */
-export function resistanceOf(entry: Entry, stage: Stage, role: string): Known<'resistance'> | null {
+function resistanceOf(entry: Entry, stage: Stage, role: string): Known<'resistance'> | null {
   const [only, ...more] = fittedParts(entry, role).filter((part) => part.stage === stage.id);
   if (only === undefined) return null;
   if (more.length > 0) return missing(`${stage.id} has several resistors of this purpose`, [`resistance of ${only.references.join(', ')}`]);
   const one = measuredOf(only, 'resistance') ?? ratingOf(only, 'resistance');
-  const all = Array.from({ length: Math.min(pieces(only), MOST_PIECES) }, () => one);
+  const all = perPiece(only, one);
   const combine = only.arrangement === 'series' ? seriesResistance : parallelResistance;
   return foldFormula(all, (first, second) => applyFormula(combine, { first, second }), 'resistor');
 }
 
-/** Most pieces that one key is followed for; a count beyond is a slip that a check reports. */
-const MOST_PIECES = 64;
-
-function parameterOf<D extends Dimension>(stage: Stage, key: string, dimension: D, edge: 'low' | 'high'): Known<D> | null {
+function parameterOf<D extends Dimension>(stage: Stage, key: string, dimension: D, edge: ParameterEdge): Known<D> | null {
   const fact = stage.parameters[key];
-  return isOf(fact, dimension) ? edgeValue(fact, edge, fact.path.join('.')) : null;
+  if (!isOf(fact, dimension)) return null;
+  return edge === 'whole' ? factValue(fact, { bound: 'use' }) : edgeValue(fact, edge, fact.path.join('.'));
 }
 
 function isOnBus(stage: Stage): boolean {
@@ -106,13 +114,7 @@ function isOnBus(stage: Stage): boolean {
 }
 
 function inputSpan(entry: Entry, stage: Stage, figures: DeviceFigures, efficiency: Known<'ratio'>): Span<'voltage'> {
-  if (!isOnBus(stage)) {
-    const fed = feedingVoltage(entry, stage, figures.input);
-    // Full power over part of the input range only: the lowest input and the full power never meet, so neither corner is the worst one.
-    return entry.nameplate.totalAtInput.length === 0
-      ? fed
-      : { ...fed, lowest: missing('The power depends on the input voltage', ['the largest input current over the stated steps']) };
-  }
+  if (!isOnBus(stage)) return feedingVoltage(entry, stage, figures.input);
   const { bulk, input } = figures;
   const highest = isMissing(bulk.voltage) ? input.peak : bulk.voltage;
   return { highest, lowest: lowestBus(entry, stage, figures, efficiency) };
@@ -146,17 +148,31 @@ function lowestFrequency(entry: Entry): Known<'frequency'> {
   return rest.reduce((best, one) => (isMissing(best) || (!isMissing(one) && one.nominal < best.nominal) ? one : best), first);
 }
 
-function outputOf(entry: Entry, stage: Stage, power: Known<'power'>, { input, at }: DeviceFigures): StageGiven['output'] {
-  if (stage.kind === 'dc-input' || stage.kind === 'battery-pack') return { ...outputSpan(entry, stage, input), points: [], sharedBy: 1 };
+function outputOf(entry: Entry, stage: Stage, power: Known<'power'>, figures: DeviceFigures): StageGiven['output'] {
+  const { input, at } = figures;
+  if (stage.kind === 'dc-input' || stage.kind === 'battery-pack') return { ...outputSpan(entry, stage, input), points: [] };
   const { ports, converters } = reachOf(entry, stage);
   const highest = outputVoltage(entry, stage);
-  const points = converters.length > 0 || ports.every((port) => port.offers.length === 0) ? [] : ports.flatMap(offeredPoints);
+  const points =
+    converters.length > 0 || ports.every((port) => port.offers.length === 0)
+      ? []
+      : jointPoints(ports, togetherOf(stage, ports, power, figures));
   if (at !== undefined && converters.length === 0 && ports.some(({ id }) => id === at.port)) {
-    return { highest: at.point.voltage, lowest: at.point.voltage, points: [at.point], sharedBy: 1 };
+    return { highest: at.point.voltage, lowest: at.point.voltage, points: [at.point] };
   }
   const own = points.length === 0 ? ownPoints(stage, highest, power) : points;
   const lowest = own.reduce<Known<'voltage'>>((best, { voltage }) => lower(best, voltage), highest);
-  return { highest, lowest, points: own, sharedBy: Math.max(1, ports.length) };
+  return { highest, lowest, points: own };
+}
+
+/** What the ports of a block draw together: what is known of their sets, else what the block gives at most. */
+function togetherOf(stage: Stage, ports: readonly Port[], power: Known<'power'>, { shares }: DeviceFigures): Known<'power'> {
+  if (ports.length < 2) return power;
+  const shared = sharedPower(
+    shares,
+    ports.map(({ id }) => id),
+  );
+  return isMissing(shared) && (isOnBus(stage) || isOf(stage.parameters['power'], 'power')) ? power : shared;
 }
 
 function lower(best: Known<'voltage'>, voltage: Known<'voltage'>): Known<'voltage'> {
@@ -177,7 +193,7 @@ function efficiencyOf(entry: Entry, stage: Stage, { input, power }: DeviceFigure
 }
 
 /** What the block gives at most: its own figure, that of the device where all of it goes through here, else its strongest offer. */
-function powerOf(entry: Entry, stage: Stage, { power }: DeviceFigures): Known<'power'> {
+function powerOf(entry: Entry, stage: Stage, { power, shares }: DeviceFigures): Known<'power'> {
   const own = stage.parameters['power'];
   if (isOf(own, 'power')) return factValue(own, { bound: 'use' });
   if (isOnBus(stage)) {
@@ -186,11 +202,19 @@ function powerOf(entry: Entry, stage: Stage, { power }: DeviceFigures): Known<'p
     return alone ? power : missing(`several converters share the power, that of ${stage.id} is not given`, [`power of ${stage.id}`]);
   }
   const { ports } = reachOf(entry, stage);
-  if (ports.length > 1) {
-    const ids = ports.map(({ id }) => id).join(' and ');
-    return missing(`${ids} draw on ${stage.id} together, and its own power is not given`, [`power of ${stage.id}`]);
-  }
-  const strongest = largest(ports.flatMap(offeredPoints).map((point) => point.power));
+  const alone = ports.flatMap(offeredPoints).map((point) => point.power);
+  const together =
+    ports.length > 1
+      ? [
+          sharedPower(
+            shares,
+            ports.map(({ id }) => id),
+          ),
+        ]
+      : [];
+  const unknown = together.find(isMissing);
+  if (unknown !== undefined) return missing(`${unknown.reason}, nor the power of ${stage.id}`, [...unknown.needs, `power of ${stage.id}`]);
+  const strongest = largest([...alone, ...together]);
   return strongest ?? missing(`power of ${stage.id} not given`, [`power of ${stage.id}`]);
 }
 
@@ -201,11 +225,4 @@ function rectifiedBy(entry: Entry, stage: Stage): StageGiven['rectifiedBy'] {
   const has = (role: string): boolean => fittedParts(entry, role).some((part) => ids.has(part.stage));
   if (has('synchronous-rectifier')) return 'synchronous';
   return has('rectifier-diode') ? 'diode' : null;
-}
-
-/** From the turns, else from a reflected voltage that was read and the output that it belongs to. */
-function ratioOf(entry: Entry, stage: Stage): Known<'ratio'> {
-  const reflected = parameterOf(stage, 'reflected', 'voltage', 'high');
-  if (stage.turns.length > 1 || reflected === null) return turnsRatioOf(stage);
-  return applyFormula(turnsRatioFromVoltages, { reflected, output: outputVoltage(entry, stage) });
 }

@@ -1,4 +1,4 @@
-import type { EfficiencyPoint, Entry, Fact, MeasuredPoint } from '../../entry/entry.ts';
+import type { Entry, Fact, MeasuredPoint } from '../../entry/entry.ts';
 import { highestSourceVoltage } from '../../formulas/cable/highest-source-voltage.ts';
 import { lowestCableEndVoltage } from '../../formulas/cable/lowest-cable-end-voltage.ts';
 import { lowestSourceVoltage } from '../../formulas/cable/lowest-source-voltage.ts';
@@ -7,6 +7,7 @@ import { missing } from '../../values/missing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { conditionValue } from '../condition-value.ts';
 import { isOf, factValue } from '../fact-value.ts';
+import { placeOf, voltageReadings } from './voltage-readings.ts';
 
 type BandVerdict = 'meets' | 'misses' | 'undecided';
 
@@ -32,18 +33,15 @@ type Reading = Omit<VoltageRow, 'lowest' | 'highest' | 'band' | 'verdict' | 'off
 
 /** Voltages under load, ripple and droop of an entry, in this order; runs of one port, setting and place are one row. */
 export function voltageRows(entry: Entry): readonly VoltageRow[] {
-  const loaded = [...entry.efficiency.flatMap(fromEfficiency), ...of(entry, 'regulation', 'under load')];
+  const loaded = voltageReadings(entry).map(({ port, place, set, value, conditions }) => ({
+    what: 'under load' as const,
+    ...{ port, place, set, value, conditions },
+  }));
   const groups = Map.groupBy(loaded, ({ port, place, set }) => [port, place, isMissing(set) ? '' : set.nominal].map(String).join('|'));
   const runs = [...groups.values()].flatMap((readings) => judged(entry, readings));
   const plugged = of(entry, 'droop', 'on plug-in').flatMap((reading) => judged(entry, [reading]));
   const ripple = of(entry, 'ripple', 'ripple and noise').map((reading) => unjudged(reading, 'no published limit'));
   return [...runs, ...ripple, ...plugged];
-}
-
-function fromEfficiency(point: EfficiencyPoint): readonly Reading[] {
-  const { of: stage, output, measuredOutput, port, place } = point;
-  if (stage !== null || output === null || measuredOutput === null) return [];
-  return [{ what: 'under load', port, place, set: factValue(output), value: factValue(measuredOutput), conditions: null }];
 }
 
 function of(entry: Entry, subject: MeasuredPoint['subject'], what: VoltageRow['what']): readonly Reading[] {
@@ -66,10 +64,6 @@ function of(entry: Entry, subject: MeasuredPoint['subject'], what: VoltageRow['w
 
 function isVoltage(fact: Fact): fact is Fact<'voltage'> {
   return isOf(fact, 'voltage');
-}
-
-function placeOf(written: string | undefined): VoltageRow['place'] {
-  return written === 'board' || written === 'connector' || written === 'cable end' ? written : null;
 }
 
 function judged(entry: Entry, readings: readonly Reading[]): readonly VoltageRow[] {

@@ -1,6 +1,6 @@
 import { escapeText, px } from '../markup.ts';
-import { layoutCallouts } from './callout-layout.ts';
 import type { CalloutItem } from './callout-item.ts';
+import { layoutCallouts } from './callout-layout.ts';
 import {
   CIRCLE_OFFSET,
   CIRCLE_RADIUS,
@@ -11,20 +11,22 @@ import {
   zoneLetters,
   type FrameSize,
 } from './frame-size.ts';
+import type { DrawnLength, PlacedLabel } from './length-label.ts';
 import type { PlacedCallout } from './placed-callout.ts';
 import type { Point } from './segment.ts';
 
 /**
- * What a wide sheet draws around and over a photo: zone letters and figures with their separators, and the numbered circles with their
- * leaders. It lies over the box that holds the picture, whose padding leaves `MARGIN` free on each side. Each circle is a link to its row.
+ * What a wide sheet draws around and over a photo: zone letters and figures with their separators, the numbered circles with their
+ * leaders, and the labels of the lengths. It lies over the box that holds the picture, whose padding leaves `MARGIN` free on each side.
+ * Each circle is a link to its row.
  */
-export function photoAround(frame: FrameSize, items: readonly CalloutItem[], label: string): string {
-  const placed = layoutCallouts(frame.picture, items);
-  const leaders = placed.map(leaderPath).join('');
+export function photoAround(frame: FrameSize, items: readonly CalloutItem[], lengths: readonly DrawnLength[], label: string): string {
+  const { callouts, labels } = layoutCallouts(frame.picture, items, lengths);
+  const leaders = callouts.map(leaderPath).join('');
   const body =
     `<g transform="translate(${MARGIN} ${MARGIN})">${frameMarks(frame)}` +
-    `<path class="ph-halo" d="${leaders}"/><path class="ph-leader" d="${leaders}"/>` +
-    `${placed.map((callout) => circleLink(callout, items)).join('')}</g>`;
+    `<path class="ph-halo" d="${leaders}"/><path class="ph-leader" d="${leaders}"/>${labelsOf(labels)}` +
+    `${callouts.map((callout) => circleLink(callout, items)).join('')}</g>`;
   return `<svg class="ph-around" role="group" aria-label="${escapeText(label)}" viewBox="0 0 ${frame.width} ${frame.height}">${body}</svg>`;
 }
 
@@ -53,6 +55,18 @@ function circleLink({ index, dot, circle }: PlacedCallout, items: readonly Callo
     `<a class="ph-item" href="#${item.rowAnchor}" data-item="${item.number}" aria-label="${item.number}, ${escapeText(item.title)}">` +
     `<circle cx="${px(circle.x)}" cy="${px(circle.y)}" r="${CIRCLE_RADIUS}"/><text x="${px(circle.x)}" y="${px(circle.y + 6)}">${item.number}</text></a>`
   );
+}
+
+/** The table of lengths says the same, so that nobody hears it twice. */
+function labelsOf(labels: readonly (PlacedLabel | null)[]): string {
+  const drawn = labels.flatMap((label) => (label === null ? [] : [labelText(label)]));
+  return drawn.length === 0 ? '' : `<g class="ph-lettering" aria-hidden="true">${drawn.join('')}</g>`;
+}
+
+function labelText({ lines, middle, tie }: PlacedLabel): string {
+  const texts = lines.map(({ text, down }) => `<text x="${px(middle.x)}" y="${px(middle.y + down + 6)}">${escapeText(text)}</text>`);
+  const tied = tie === null ? '' : `<path class="ph-tie" d="M${point(tie.from)}L${point(tie.to)}"/>`;
+  return `${tied}${texts.join('')}`;
 }
 
 function towards(from: Point, to: Point, length: number): Point {

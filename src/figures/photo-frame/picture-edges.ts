@@ -9,6 +9,9 @@ export const SIDES: readonly Side[] = ['left', 'right', 'top', 'bottom'];
 /** Circles along one edge: 38 px and a gap. */
 export const CIRCLES_APART = 41;
 
+/** How far a dot may move along an edge so that its leader goes straight. */
+export const MOST_SHIFT = 9;
+
 /** How near a leader may come to the middle of a zone letter: half a letter, half a line, the halo and a hair. */
 const LETTER_CLEAR = 10;
 

@@ -25,6 +25,22 @@ export function segmentsMeet(one: Segment, other: Segment): boolean {
   );
 }
 
+/** Least distance of two pieces, 0 where they meet. */
+export function segmentsApart(one: Segment, other: Segment): number {
+  if (segmentsMeet(one, other)) return 0;
+  return Math.min(pointApart(one.from, other), pointApart(one.to, other), pointApart(other.from, one), pointApart(other.to, one));
+}
+
+/** Distance of a point from the nearest point of a piece. */
+export function pointApart(point: Point, { from, to }: Segment): number {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const square = dx * dx + dy * dy;
+  const along = square === 0 ? 0 : ((point.x - from.x) * dx + (point.y - from.y) * dy) / square;
+  const share = Math.min(1, Math.max(0, along));
+  const [across, down] = [from.x + share * dx - point.x, from.y + share * dy - point.y];
+  return Math.sqrt(across * across + down * down);
+}
+
 export function distance(a: Point, b: Point): number {
   return Math.sqrt((a.x - b.x) ** 2 + (a.y - b.y) ** 2);
 }

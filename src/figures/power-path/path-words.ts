@@ -2,6 +2,7 @@ import type { PathBlock, PathOutlet, PathPart, PowerPath } from '../../derived/p
 import { roleOf } from '../../roles/index.ts';
 import { stageOf } from '../../stages/index.ts';
 import { isMissing, type Known } from '../../values/value.ts';
+import { sentenceCase } from '../../units/sentence-case.ts';
 
 /** Watts with one decimal: "107.3"; a dash where not known. */
 export function watts(power: Known<'power'>): string {
@@ -16,7 +17,7 @@ export function inputWatts(path: PowerPath): string {
 /** Trade name of a stage, first letter large. */
 export function stageName({ kind, stage }: PathBlock): string {
   const name = stageOf(kind)?.name ?? stage;
-  return name.charAt(0).toUpperCase() + name.slice(1);
+  return sentenceCase(name);
 }
 
 /** "C1", "C3 + A1", "Output". */

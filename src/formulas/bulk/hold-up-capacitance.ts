@@ -24,6 +24,7 @@ export const holdUpCapacitance = defineFormula({
     return start > end ? (2 * power * time) / (start ** 2 - end ** 2) : Number.NaN;
   },
   validity: ['The start voltage must be above the end voltage.', 'The power drawn is constant.'],
+  remarks: ['Infineon DN 2013-01 prints 16.6 ms beside 900.9 µF; that is a whole cycle of 60 Hz, 16.667 ms. 16.6 ms ask for 897.3 µF.'],
   source: cite(PUBLICATIONS.texasInterleavedPfc, 'p. 27, eq. 21'),
   examples: [
     {

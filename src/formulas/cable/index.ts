@@ -4,7 +4,9 @@ import { cableVoltageDrop } from './cable-voltage-drop.ts';
 import { highestSourceVoltage } from './highest-source-voltage.ts';
 import { lowestCableEndVoltage } from './lowest-cable-end-voltage.ts';
 import { lowestSourceVoltage } from './lowest-source-voltage.ts';
+import { measuredDrop } from './measured-drop.ts';
 import { powerAfterCable } from './power-after-cable.ts';
+import { resistanceOfDrop } from './resistance-of-drop.ts';
 
 /** The formulas of this folder, by name. A test compares the list with the folder. */
 export const CABLE_FORMULAS: readonly Formula[] = [
@@ -13,5 +15,7 @@ export const CABLE_FORMULAS: readonly Formula[] = [
   highestSourceVoltage,
   lowestCableEndVoltage,
   lowestSourceVoltage,
+  measuredDrop,
   powerAfterCable,
+  resistanceOfDrop,
 ];

@@ -1,6 +1,7 @@
 import type { Formula } from '../../values/formula.ts';
 import { capacitanceWithTolerance } from './capacitance-with-tolerance.ts';
 import { largestDischargeResistance } from './largest-discharge-resistance.ts';
+import { meterOnYCapacitor } from './meter-on-y-capacitor.ts';
 import { parallelCapacitance } from './parallel-capacitance.ts';
 import { rcCurrentAfter } from './rc-current-after.ts';
 import { rcDischargeTime } from './rc-discharge-time.ts';
@@ -14,6 +15,7 @@ import { yCapacitorCurrentOpenNeutral } from './y-capacitor-current-open-neutral
 export const CAPACITOR_FORMULAS: readonly Formula[] = [
   capacitanceWithTolerance,
   largestDischargeResistance,
+  meterOnYCapacitor,
   parallelCapacitance,
   rcCurrentAfter,
   rcDischargeTime,

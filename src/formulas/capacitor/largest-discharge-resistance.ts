@@ -19,12 +19,21 @@ export const largestDischargeResistance = defineFormula({
     return start > end ? time / (capacitance * Math.log(start / end)) : Number.NaN;
   },
   validity: ['The start voltage must be above the end voltage.', 'Which rule sets time and voltage must stand beside the result.'],
+  remarks: [
+    'ANP015 as restated finds 256 kΩ for 2.52 µF from 283 V, no crest of the mains it names; from the crest of 253 V it is 222 kΩ.',
+  ],
   source: cite(PUBLICATIONS.wuerthLineFilter, 'eq. 34'),
   examples: [
     {
       source: workedWith('Python: 0.47 µF from the crest of 264 V to 60 V in 2 s'),
       inputs: { time: '2 s', capacitance: '0.47 µF', start: '373.3524 V', end: '60 V' },
       printed: '2.3276 MΩ',
+      kind: 'independent',
+    },
+    {
+      source: workedWith('bc: 2.52 µF of ANP015 from the crest of 253 V to 60 V in 1 s'),
+      inputs: { time: '1 s', capacitance: '2.52 µF', start: '357.796 V', end: '60 V' },
+      printed: '222.2 kΩ',
       kind: 'independent',
     },
   ],

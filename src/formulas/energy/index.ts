@@ -7,7 +7,9 @@ import { packEnergy } from './pack-energy.ts';
 import { packVoltage } from './pack-voltage.ts';
 import { powerDensity } from './power-density.ts';
 import { powerLoss } from './power-loss.ts';
+import { sharedConverterCurrent } from './shared-converter-current.ts';
 import { specificPower } from './specific-power.ts';
+import { sumOfCurrents } from './sum-of-currents.ts';
 import { sumOfPowers } from './sum-of-powers.ts';
 import { yearlyEnergy } from './yearly-energy.ts';
 
@@ -21,7 +23,9 @@ export const ENERGY_FORMULAS: readonly Formula[] = [
   packVoltage,
   powerDensity,
   powerLoss,
+  sharedConverterCurrent,
   specificPower,
+  sumOfCurrents,
   sumOfPowers,
   yearlyEnergy,
 ];

@@ -17,6 +17,7 @@ export const powerDensity = defineFormula({
     return power / volume;
   },
   validity: ['Densities of cased devices and of bare boards are not comparable.', 'The volume must be above zero.'],
+  remarks: ['TIDA-01622 is titled 30 W/in³; the two sizes that it prints give 32.1 and 31.0 W/in³.'],
   source: { title: 'Definition', section: 'power over volume', standing: 'common practice' },
   examples: [
     {

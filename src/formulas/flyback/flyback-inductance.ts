@@ -20,6 +20,7 @@ export const flybackInductance = defineFormula({
     return (input * duty) ** 2 / (2 * power * frequency * ripple);
   },
   validity: ['The ripple factor is at most 1.'],
+  remarks: ['SLUS223F prints 1.8 mH for its example; its own voltage, duty, power and ripple of 10 % give 1.71 mH.'],
   source: cite(PUBLICATIONS.fairchildFlyback, 'eq. 7'),
   examples: [
     {

@@ -37,6 +37,7 @@ import { trapezoidRms } from './trapezoid-rms.ts';
 import { triangleMean } from './triangle-mean.ts';
 import { triangleRms } from './triangle-rms.ts';
 import { turnsRatio } from './turns-ratio.ts';
+import { turnsRatioByWindingVoltages } from './turns-ratio-by-winding-voltages.ts';
 import { turnsRatioFromVoltages } from './turns-ratio-from-voltages.ts';
 import { voltageWithMargin } from './voltage-with-margin.ts';
 
@@ -80,6 +81,7 @@ export const FLYBACK_FORMULAS: readonly Formula[] = [
   triangleMean,
   triangleRms,
   turnsRatio,
+  turnsRatioByWindingVoltages,
   turnsRatioFromVoltages,
   voltageWithMargin,
 ];

@@ -1,5 +1,5 @@
 import { defineFormula } from '../../values/define-formula.ts';
-import { workedWith } from '../publications.ts';
+import { cite, PUBLICATIONS, workedWith } from '../publications.ts';
 
 /** Voltage of the switch of a forward converter with a reset winding. */
 export const forwardSwitchVoltage = defineFormula({
@@ -16,9 +16,17 @@ export const forwardSwitchVoltage = defineFormula({
   compute({ input, resetRatio }) {
     return input * (1 + resetRatio);
   },
-  validity: ['From memory; leakage spike on top.', 'With two switches and two diodes each switch sees the input voltage alone.'],
-  source: { title: 'Forward converter', section: 'volt-seconds of the reset winding', standing: 'memory' },
+  validity: ['The spike of the leakage comes on top.', 'With two switches and two diodes each switch sees the input voltage alone.'],
+  remarks: ['The textbook adds half of the bus for the spike: 813.2 V and 162.6 V are its 975.8 V; here the spike is a value of its own.'],
+  source: cite(PUBLICATIONS.forwardTextbook, 'example 16.8'),
   examples: [
+    {
+      source: cite(PUBLICATIONS.forwardTextbook, 'example 16.8, p. 1015: 975.80 V less its spike of 162.63 V'),
+      inputs: { input: '325.27 V', resetRatio: '1.5' },
+      printed: '813.17 V',
+      kind: 'published',
+      allowance: { fraction: 1e-5, reason: 'the bus of 230 √2 V is rounded to five digits here' },
+    },
     {
       source: workedWith('bc: 375 V, reset winding of equal turns'),
       inputs: { input: '375 V', resetRatio: '1' },

@@ -6,6 +6,7 @@ import { energyPerCycleLoss } from './energy-per-cycle-loss.ts';
 import { forwardDropLoss } from './forward-drop-loss.ts';
 import { gateDriveLoss } from './gate-drive-loss.ts';
 import { hotResistance } from './hot-resistance.ts';
+import { loadDerating } from './load-derating.ts';
 import { meanEfficiency } from './mean-efficiency.ts';
 import { outputCapacitanceLoss } from './output-capacitance-loss.ts';
 import { overlapLoss } from './overlap-loss.ts';
@@ -25,6 +26,7 @@ export const LOSS_FORMULAS: readonly Formula[] = [
   forwardDropLoss,
   gateDriveLoss,
   hotResistance,
+  loadDerating,
   meanEfficiency,
   outputCapacitanceLoss,
   overlapLoss,

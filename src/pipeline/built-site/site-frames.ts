@@ -4,6 +4,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, s
 import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import type { SiteSettings } from '../../corpus/prepared.ts';
+import { writePolicyHeader } from '../content-policy.ts';
 import { programVersion } from '../output-state.ts';
 import { PROJECT_ROOT } from '../project-root.ts';
 import { SITE_SETTINGS_FILE, writeSiteSettings } from '../site-settings-file.ts';
@@ -45,6 +46,7 @@ export async function siteFrames(request: FramesRequest): Promise<SiteFrames> {
     rmSync(unfinished, { recursive: true, force: true });
     writeSiteSettings(prepared, site);
     await pagesByAstro(request, unfinished);
+    writePolicyHeader(unfinished);
     if (!existsSync(folder)) renameSync(unfinished, folder);
     rmSync(unfinished, { recursive: true, force: true });
   }
@@ -129,7 +131,11 @@ export function readFrame({ folder }: SiteFrames, kind: string): string {
 export function frameFiles({ folder }: SiteFrames): readonly string[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((each) => each.isFile())
-    .map((each) => join(each.parentPath, each.name).slice(folder.length + 1).replaceAll('\\', '/'))
+    .map((each) =>
+      join(each.parentPath, each.name)
+        .slice(folder.length + 1)
+        .replaceAll('\\', '/'),
+    )
     .filter((path) => !path.startsWith('frames/') && path !== SITE_SETTINGS_FILE)
     .sort();
 }

@@ -3,7 +3,7 @@ import { closeSync, openSync, readdirSync, readFileSync, readSync, statSync } fr
 import { join, relative, sep } from 'node:path';
 import type { OutputFault } from '../check-output.ts';
 import { byText } from '../text-order.ts';
-import { HEAD, pictureContainer } from './picture-container.ts';
+import { HEAD, pictureContainer, type PictureContainer } from './picture-container.ts';
 import { metadataIn } from './picture-metadata.ts';
 
 /** Largest picture that a page may fetch, in bytes. */
@@ -15,8 +15,11 @@ const LARGEST_FILM = 1024 * 1024 * 1024;
 /** Largest file that can be an original: larger ones are refused beside their entry. */
 const LARGEST_ORIGINAL = 40 * 1024 * 1024;
 
+/** Words for what is more than a picture. */
+const CARRIERS: Readonly<Partial<Record<PictureContainer, string>>> = { film: 'film', document: 'document', drawing: 'drawing' };
+
 /** What the site itself writes as text, and its fonts. */
-const TEXT = /\.(?:html|css|js|json|csv|svg|xml|txt|woff2|webmanifest)$/i;
+const TEXT = /\.(?:html|css|js|json|csv|xml|txt|woff2|webmanifest)$/i;
 
 const PICTURE = /\.(?:jpe?g|png|webp|avif|gif|tiff?|hei[cf]|jxl)$/i;
 
@@ -46,16 +49,17 @@ export function pictureFaults(folder: string, files: readonly string[], original
 function faultOf(path: string, untouched: ReadonlySet<string>): string | null {
   const { size } = statSync(path);
   const container = pictureContainer(headOf(path));
-  const isPicture = container === null ? PICTURE.test(path) : container !== 'film';
+  const isPicture = container === null ? PICTURE.test(path) : CARRIERS[container] === undefined;
   if (isPicture && size > LARGEST_PICTURE) return `The picture has ${megabytes(size)} MB; a page fetches at most 2 MB at once`;
-  if (container === 'film' && size > LARGEST_FILM) return `The film has ${megabytes(size)} MB, too many to look it over for places`;
+  const word = (container === null ? undefined : CARRIERS[container]) ?? 'picture';
+  if (container !== null && size > LARGEST_FILM) return `The ${word} has ${megabytes(size)} MB, too many to look it over for places`;
   if (container === null && (size > LARGEST_ORIGINAL || untouched.size === 0)) return null;
   const bytes = readFileSync(path);
   if (untouched.size > 0 && untouched.has(createHash('sha256').update(bytes).digest('hex')))
     return 'The picture is an untouched original; list it under photos and take this copy away';
   const held = metadataIn(bytes);
   if (held.length === 0) return null;
-  return `The ${container === 'film' ? 'film' : 'picture'} holds ${held.join(' and ')}, which can tell where and by whom it was taken; store it without`;
+  return `The ${word} holds ${held.join(' and ')}, which can tell where and by whom it was taken; store it without`;
 }
 
 function megabytes(size: number): string {

@@ -4,7 +4,8 @@ import sharp from 'sharp';
 import type { PhotoSource, PublishedPhoto } from '../../corpus/published-photo.ts';
 import type { DataPath, Finding } from '../../diagnostics/finding.ts';
 import { parseFrontmatter } from '../../entry/parse-frontmatter.ts';
-import { notBeside } from '../not-beside.ts';
+import { mayState } from '../may-state.ts';
+import { notBeside, PICTURES_BESIDE } from '../not-beside.ts';
 import { pipelineFinding } from '../pipeline-rule.ts';
 import { hashBeside, pathBeside } from '../read-beside.ts';
 import type { EntryFile } from '../scan-content.ts';
@@ -84,8 +85,7 @@ async function inTurns(wanted: readonly WantedPhoto[], step: PhotoStep): Promise
 
 /** Files of the photos in their order; null for one whose form is wrong, which the entry's reader says. */
 function photoFilesIn(text: string): readonly (string | null)[] {
-  // Few entries of a check have changed photos; those without any are not parsed for it.
-  if (!/^["']?photos["']?\s*:/m.test(text)) return [];
+  if (!mayState(text, 'photos')) return [];
   const { data } = parseFrontmatter(text);
   const stated: unknown = typeof data === 'object' && data !== null && 'photos' in data ? data.photos : undefined;
   if (!Array.isArray(stated)) return [];
@@ -136,8 +136,6 @@ function nameRemark(file: string, kind: PhotoKind, at: DataPath): readonly Findi
   return ENDINGS[kind].test(file) ? [] : [finding('photo-name', `"${file}" is a ${kind.toUpperCase()} by its content`, at)];
 }
 
-const PICTURES = { word: 'picture', names: /\.(?:jpe?g|png|webp|tiff?|hei[cf])$/i };
-
 function notThere({ path }: EntryFile, file: string, at: DataPath): Finding {
-  return finding('photo-missing', notBeside(path, file, PICTURES), at);
+  return finding('photo-missing', notBeside(path, file, PICTURES_BESIDE), at);
 }

@@ -1,7 +1,10 @@
 import { isTiff } from './photo-kind.ts';
 
-/** How a picture or a film is packed. `boxes` are those of ISO 14496-12, in which HEIC, AVIF and JPEG XL stand. */
-export type PictureContainer = 'jpeg' | 'png' | 'webp' | 'gif' | 'tiff' | 'boxes' | 'film';
+/**
+ * How a picture or a film is packed. `boxes` are those of ISO 14496-12, in which HEIC, AVIF and JPEG XL stand; icons, documents (PDF) and
+ * drawings (SVG) carry pictures of other kinds.
+ */
+export type PictureContainer = 'jpeg' | 'png' | 'webp' | 'gif' | 'tiff' | 'boxes' | 'film' | 'icon' | 'document' | 'drawing';
 
 /** First bytes of a file that `pictureContainer` needs. */
 export const HEAD = 64;
@@ -14,6 +17,9 @@ export function pictureContainer(head: Buffer): PictureContainer | null {
   if (text(0, 4) === 'RIFF' && text(8, 12) === 'WEBP') return 'webp';
   if (text(0, 4) === 'GIF8') return 'gif';
   if (isTiff(head)) return 'tiff';
+  if (/^\0\0[\x01\x02]\0/.test(text(0, 4))) return 'icon';
+  if (text(0, 5) === '%PDF-') return 'document';
+  if (/^(?:\xef\xbb\xbf)?\s*<(?:\?xml|svg|!doctype svg|!--)/i.test(text(0, HEAD))) return 'drawing';
   if (text(4, 8) === 'JXL ') return 'boxes';
   if (text(4, 8) === 'ftyp') return /hei[cfxms]|mif1|msf1|hev[cx]|avi[fs]/.test(text(8, 32)) ? 'boxes' : 'film';
   return null;

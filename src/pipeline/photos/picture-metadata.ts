@@ -1,12 +1,17 @@
 import { jpegSegments } from './jpeg-segments.ts';
+import { metadataInGif } from './gif-metadata.ts';
 import { HEAD, pictureContainer } from './picture-container.ts';
+import { picturesInIcon, picturesInPdf, picturesInText, type PicturesInside } from './pictures-inside.ts';
 import { TIFF_TAGS, tiffTags } from './tiff-directory.ts';
 
 /**
  * Metadata that a picture or a film holds, in words; empty where it has none, or is something else. Reads JPEG, PNG and WebP block by
- * block, and looks behind their ends, where telephones put the film of a moving photo. Never throws.
+ * block, GIF too, and looks behind their ends, where telephones put the film of a moving photo; what icons, drawings and documents carry is
+ * looked over as if it stood alone. Never throws.
+ *
+ * @param depth how many files the bytes were carried in
  */
-export function metadataIn(bytes: Buffer): readonly string[] {
+export function metadataIn(bytes: Buffer, depth = 0): readonly string[] {
   switch (pictureContainer(bytes.subarray(0, HEAD))) {
     case 'jpeg':
       return inJpeg(bytes);
@@ -17,12 +22,29 @@ export function metadataIn(bytes: Buffer): readonly string[] {
     case 'tiff':
       return inTiff(bytes);
     case 'gif':
+      return metadataInGif(bytes);
+    case 'icon':
+      return carried(picturesInIcon(bytes), depth);
+    case 'drawing':
+      return carried(picturesInText(bytes.toString('latin1')), depth);
+    case 'document':
+      return carried(picturesInPdf(bytes), depth);
     case 'boxes':
     case 'film':
       return byMarks(bytes);
     case null:
       return [];
   }
+}
+
+/** Pictures in pictures in pictures are not followed for ever. */
+const DEEPEST = 4;
+
+/** What the pictures hold that another file carries. */
+function carried({ pictures, hidden }: PicturesInside, depth: number): readonly string[] {
+  if (depth >= DEEPEST) return ['pictures in pictures, too deep to look over'];
+  const held = new Set(pictures.flatMap((picture) => metadataIn(picture, depth + 1)));
+  return [...[...held].map((words) => `a picture with ${words}`), ...hidden];
 }
 
 const EXIF_WITH_PLACE = 'EXIF with a place (GPS)';

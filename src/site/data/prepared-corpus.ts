@@ -14,6 +14,7 @@ export function preparedCorpus(): SiteCorpus {
 /** The folder that the preparing step wrote, named by SEAMLINE_PREPARED. */
 export function preparedFolder(): string {
   const folder = process.env['SEAMLINE_PREPARED'];
-  if (folder === undefined) throw new Error('The environment variable SEAMLINE_PREPARED names no folder; the command "seamline dev" does this.');
+  if (folder === undefined)
+    throw new Error('The environment variable SEAMLINE_PREPARED names no folder; the command "seamline dev" does this.');
   return folder;
 }

@@ -1,26 +1,23 @@
 import { findSheets } from '../../corpus/find-sheets.ts';
 import { based } from '../href.ts';
-import {
-  CHOICE_GROUPS,
-  finderAddress,
-  RANGE_COLUMNS,
-  readFinderQuery,
-  withChoice,
-  withRange,
-  type FinderQuery,
-} from '../../corpus/finder-query.ts';
+import { finderAddress, RANGE_COLUMNS, readFinderQuery, withRange, type FinderQuery } from '../../corpus/finder-query.ts';
 import type { FinderRegister } from '../../corpus/finder-row.ts';
-import { columnWords, querySentence } from '../../corpus/finder-words.ts';
+import { finderWayOut } from '../../corpus/finder-way-out.ts';
+import { querySentence } from '../../corpus/finder-words.ts';
 import { unpackFinder, type PackedFinder } from '../../corpus/pack-finder.ts';
 import { scatterOf } from '../../render/finder-scatter-of.ts';
+import { finderNote, MORE_ROWS } from '../../render/finder-note.ts';
 import { finderTable } from '../../render/finder-table.ts';
+import { say, set, showChoices } from './finder-choices.ts';
 import { bindColumns } from './finder-columns.ts';
+import { bindButtons, bindChoices, bindTicks, type Finder, type FinderPage } from './finder-events.ts';
 import { bindRange, type RangeControl } from './range-control.ts';
+import { MOST_COMPARED } from '../../corpus/comparison-address.ts';
 
 /** Rows drawn at once; more on request. */
 const FIRST_ROWS = 50;
-const MOST_COMPARED = 4;
-const THIN_SPACE = '\u202F';
+/** Width of the chart before the page is measured, px. */
+const FIRST_WIDTH = 846;
 
 /** Fetches the register and lets ranges, choices, heads and boxes of the page ask it. The address always says what is asked. */
 export async function startFinder(): Promise<void> {
@@ -40,63 +37,52 @@ export async function startFinder(): Promise<void> {
   runFinder(box, register);
 }
 
-function say(box: HTMLElement, words: string): void {
-  const refused = box.querySelector<HTMLElement>('[data-refused]');
-  if (refused === null) return;
-  refused.textContent = words;
-  refused.hidden = words === '';
-}
-
 function runFinder(box: HTMLElement, register: FinderRegister): void {
   const part = (name: string): HTMLElement | null => box.querySelector<HTMLElement>(`[data-${name}]`);
   const form = box.querySelector<HTMLElement>('#finder-form');
-  const scatter = part('scatter');
   const table = part('table');
-  const clear = part('clear');
   if (form === null || table === null) return;
-  const densest = Math.max(0.001, ...register.rows.map((row) => row.density ?? 0));
-  const read = readFinderQuery(new URL(location.href).searchParams);
-  let query = read.query;
-  let shown = FIRST_ROWS;
-  const chosen = new Set(new URL(location.href).searchParams.getAll('compare').flatMap((list) => list.split(',')).filter((slug) => register.rows.some((row) => row.slug === slug)).slice(0, MOST_COMPARED)); // prettier-ignore
+  const page: FinderPage = { box, form, table, part };
+  const { searchParams } = new URL(location.href);
+  const { query, refused } = readFinderQuery(searchParams);
+  const ticked = searchParams.getAll('compare').flatMap((list) => list.split(','));
+  const chosen = new Set(ticked.filter((slug) => register.rows.some((row) => row.slug === slug)).slice(0, MOST_COMPARED));
   say(
     box,
-    read.refused
+    refused
       .map(({ name, value }) => `The address says “${name}=${value}”, which the finder does not understand; it is left out.`)
       .join(' '),
   );
+  const finder = finderOn(page, register, query, chosen);
+  bindChoices(page, finder);
+  bindButtons(page, finder);
+  bindTicks(page, finder);
+  addEventListener('resize', finder.fit);
+  if (matchMedia('(max-width: 839px)').matches)
+    for (const group of form.querySelectorAll<HTMLDetailsElement>('[data-folds]')) group.open = false;
+  box.querySelector('.turner')?.remove();
+  box.classList.add('with-script');
+  form.hidden = false;
+  finder.fit();
+}
 
-  let width = 846;
-  const fit = (): void => {
-    width = scatter?.clientWidth || 846;
-    for (const control of controls) control.fit();
-  };
-  const renew = (): void => {
-    const found = findSheets(register.rows, query);
-    const sentence = querySentence(query, register);
-    set(part('count'), `${String(found.length)} of ${String(register.rows.length)}`);
-    set(part('sentence'), sentence === '' ? 'nothing set yet' : sentence);
-    set(part('status'), `${String(found.length)} of ${String(register.rows.length)} devices found`);
-    if (clear !== null) clear.hidden = sentence === '';
-    if (scatter !== null) scatter.innerHTML = scatterOf(register.rows, new Set(found), query.ranges, width);
-    const region = table.querySelector('.wide-table') ?? table;
-    region.innerHTML =
-      found.length === 0
-        ? `<p class="nothing">No device fulfils all of this. ${loosest(register, query)}</p>`
-        : based(
-            finderTable(found.slice(0, shown), { sort: query.sort, columns: query.columns, currency: register.currency, densest, chosen }),
-          );
-    more(found.length);
-    for (const control of controls) control.show(query.ranges[control.column]);
-    showChoices(form, query);
-    columns.show(query.columns);
-    remember();
-  };
+function finderOn({ box, form, table, part }: FinderPage, register: FinderRegister, asked: FinderQuery, chosen: Set<string>): Finder {
+  const [scatter, clear] = [part('scatter'), part('clear')];
+  const densest = Math.max(0.001, ...register.rows.map((row) => row.density ?? 0));
+  let query = asked;
+  let shown = FIRST_ROWS;
+  let width = FIRST_WIDTH;
   const ask = (next: Partial<FinderQuery>): void => {
     query = { ...query, ...next };
     shown = FIRST_ROWS;
     renew();
   };
+  const controls = rangeControls(form, register, (column, range) => {
+    ask(withRange(query, column, range));
+  });
+  const columns = bindColumns(form, (next) => {
+    ask({ columns: next });
+  });
   const remember = (): void => {
     const address = new URL(location.href);
     address.search = new URLSearchParams(
@@ -104,116 +90,68 @@ function runFinder(box: HTMLElement, register: FinderRegister): void {
     ).toString();
     history.replaceState(null, '', address);
   };
-  const more = (count: number): void => {
+  const showNote = (count: number): void => {
     const note = part('more');
     if (note === null) return;
-    const { long } = query.sort.by === 'name' ? { long: 'name' } : columnWords(query.sort.by, register.currency);
-    const order = query.sort.by === 'name' ? 'by name' : `${query.sort.falling ? 'highest' : 'lowest'} ${long.toLowerCase()} first`;
-    const compare =
-      chosen.size < 2
-        ? `<span>Tick two to four to compare them.</span>`
-        : `<a href="${box.dataset['compare'] ?? ''}?sheets=${[...chosen].map(encodeURIComponent).join(',')}">Compare ${String(chosen.size)} devices</a>`;
-    const rest =
-      count > shown ? ` <button type="button" class="as-link" data-all>Show ${String(Math.min(200, count - shown))} more</button>` : '';
-    note.innerHTML = `<span>${String(Math.min(shown, count))} of ${String(count)} shown, ${order}.</span>${rest} ${compare} <span>This search has its own address.</span>`;
+    const compare = box.dataset['compare'] ?? '';
+    note.innerHTML = finderNote({ shown, count, sort: query.sort, currency: register.currency, chosen, compare });
   };
+  const renew = (): void => {
+    const found = findSheets(register.rows, query);
+    const sentence = querySentence(query, register);
+    const counts = `${String(found.length)} of ${String(register.rows.length)}`;
+    set(part('count'), counts);
+    set(part('sentence'), sentence === '' ? 'nothing set yet' : sentence);
+    set(part('status'), `${counts} devices found`);
+    if (clear !== null) clear.hidden = sentence === '';
+    if (scatter !== null) scatter.innerHTML = scatterOf(register.rows, new Set(found), query.ranges, width);
+    const look = { sort: query.sort, columns: query.columns, currency: register.currency, densest, chosen };
+    const region = table.querySelector('.wide-table') ?? table;
+    region.innerHTML =
+      found.length === 0
+        ? `<p class="nothing">No device fulfils all of this. ${finderWayOut(register, query)}</p>`
+        : based(finderTable(found.slice(0, shown), look));
+    showNote(found.length);
+    for (const control of controls) control.show(query.ranges[control.column]);
+    showChoices(form, query);
+    columns.show(query.columns);
+    remember();
+  };
+  return {
+    query: () => query,
+    ask,
+    showMore() {
+      shown += MORE_ROWS;
+      renew();
+    },
+    tick(slug, isOn) {
+      if (isOn && chosen.size >= MOST_COMPARED) return false;
+      if (isOn) chosen.add(slug);
+      else chosen.delete(slug);
+      showNote(findSheets(register.rows, query).length);
+      remember();
+      return true;
+    },
+    fit() {
+      width = scatter?.clientWidth || FIRST_WIDTH;
+      for (const control of controls) control.fit();
+      renew();
+    },
+  };
+}
 
-  const controls: RangeControl[] = [...form.querySelectorAll<HTMLElement>('[data-range]')].flatMap((element) => {
+function rangeControls(
+  form: HTMLElement,
+  register: FinderRegister,
+  changed: (column: RangeControl['column'], range: Parameters<typeof withRange>[2]) => void,
+): readonly RangeControl[] {
+  return [...form.querySelectorAll<HTMLElement>('[data-range]')].flatMap((element) => {
     const column = RANGE_COLUMNS.find((each) => each === element.dataset['range']);
-    const values = column === undefined ? [] : register.rows.map((row) => row[column]);
-    const control = column === undefined ? null : bindRange(element, column, values, (range) => { ask(withRange(query, column, range)); }); // prettier-ignore
+    if (column === undefined) return [];
+    const values = register.rows.map((row) => row[column]);
+    const control = bindRange(element, column, values, (range) => {
+      changed(column, range);
+    });
     return control === null ? [] : [control];
   });
-  const columns = bindColumns(form, (next) => {
-    ask({ columns: next });
-  });
-
-  form.addEventListener('change', (event) => {
-    const field = event.target;
-    const holder = field instanceof Element ? field.closest<HTMLElement>('[data-choice]') : null;
-    const group = CHOICE_GROUPS.find((each) => each === holder?.dataset['choice']);
-    if (holder === null || group === undefined) return;
-    const words =
-      field instanceof HTMLSelectElement
-        ? [field.value].filter((word) => word !== '')
-        : [...holder.querySelectorAll<HTMLInputElement>('input:checked')].map((input) => input.value);
-    ask(withChoice(query, group, words));
-  });
-  box.addEventListener('click', (event) => {
-    const target = event.target instanceof Element ? event.target.closest<HTMLElement>('button') : null;
-    const by = target?.dataset['sort'];
-    if (target === clear && clear !== null) {
-      ask({ ranges: {}, choices: {} });
-      form.querySelector<HTMLElement>('summary')?.focus();
-    } else if (by !== undefined) {
-      const isSame = query.sort.by === by;
-      const { query: read } = readFinderQuery([['sort', `${(isSame ? !query.sort.falling : by !== 'name') ? '-' : ''}${by}`]]);
-      ask({ sort: read.sort });
-      table.querySelector<HTMLElement>(`[data-sort="${by}"]`)?.focus();
-    } else if (target !== null && 'all' in target.dataset) {
-      shown += 200;
-      renew();
-    }
-  });
-  table.addEventListener('change', (event) => {
-    const input = event.target;
-    if (!(input instanceof HTMLInputElement) || input.dataset['compare'] === undefined) return;
-    if (input.checked && chosen.size >= MOST_COMPARED) {
-      input.checked = false;
-      say(box, `At most ${String(MOST_COMPARED)} devices stand side by side: take one away first.`);
-      return;
-    }
-    say(box, '');
-    if (input.checked) chosen.add(input.dataset['compare']);
-    else chosen.delete(input.dataset['compare']);
-    more(findSheets(register.rows, query).length);
-    remember();
-  });
-  addEventListener('resize', () => {
-    fit();
-    renew();
-  });
-
-  if (matchMedia('(max-width: 839px)').matches)
-    for (const group of form.querySelectorAll<HTMLDetailsElement>('[data-folds]')) group.open = false;
-  box.querySelector('.turner')?.remove();
-  box.classList.add('with-script');
-  form.hidden = false;
-  fit();
-  renew();
-}
-
-const CHOICE_WORDS = { kind: 'kind', family: 'topology', switches: 'switch technology', controllers: 'controller' } as const;
-
-function set(element: HTMLElement | null, words: string): void {
-  if (element !== null) element.textContent = words.replaceAll('\u2009', THIN_SPACE);
-}
-
-function showChoices(form: HTMLElement, query: FinderQuery): void {
-  for (const holder of form.querySelectorAll<HTMLElement>('[data-choice]')) {
-    const group = CHOICE_GROUPS.find((each) => each === holder.dataset['choice']);
-    const words = group === undefined ? [] : (query.choices[group] ?? []);
-    for (const input of holder.querySelectorAll<HTMLInputElement>('input')) input.checked = words.includes(input.value);
-    const select = holder.querySelector('select');
-    if (select !== null) select.value = words[0] ?? '';
-    set(holder.querySelector<HTMLElement>('[data-said]'), words.length === 0 ? 'any' : `${String(words.length)} chosen`);
-  }
-}
-
-/** Which single range or group to open so that something is found; empty where no single one helps. */
-function loosest(register: FinderRegister, query: FinderQuery): string {
-  const ways = [
-    ...RANGE_COLUMNS.filter((column) => query.ranges[column] !== undefined).map((column) => ({
-      words: `the range of ${columnWords(column, register.currency).long.toLowerCase()}`,
-      query: withRange(query, column, null),
-    })),
-    ...CHOICE_GROUPS.filter((group) => (query.choices[group] ?? []).length > 0).map((group) => ({
-      words: `the choice of ${CHOICE_WORDS[group]}`,
-      query: withChoice(query, group, []),
-    })),
-  ];
-  const best = ways
-    .map((way) => ({ ...way, count: findSheets(register.rows, way.query).length }))
-    .sort((one, other) => other.count - one.count)[0];
-  return best === undefined || best.count === 0 ? '' : `Without ${best.words} there would be ${String(best.count)}.`;
 }

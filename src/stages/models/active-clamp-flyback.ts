@@ -6,6 +6,7 @@ import { flybackPrimaryRms, flybackSecondaryRms } from './flyback-currents.ts';
 import { flybackOperating } from './flyback-operating.ts';
 import { flybackReverse, plateauOf } from './flyback-voltages.ts';
 import { primaryPeak, rectifierMean } from './flyback.ts';
+import { flybackAsks } from './ratio-asks.ts';
 import { highestReflected } from './reflected.ts';
 import { OUTPUT_SIDE } from './secondary-side.ts';
 import type { StageGiven, StageModel, Stress } from './stage-model.ts';
@@ -35,6 +36,7 @@ export const ACTIVE_CLAMP_FLYBACK_MODEL: StageModel = {
     'synchronous-rectifier': (given) => [voltageStress('reverse voltage', flybackReverse(given), 'highest line')],
     'rectifier-diode': (given) => [voltageStress('reverse voltage', flybackReverse(given), 'highest line'), rectifierMean(given)],
   },
+  asks: flybackAsks,
   operating: flybackOperating,
   rms: { 'primary-switch': flybackPrimaryRms, 'synchronous-rectifier': flybackSecondaryRms },
   assumes: [

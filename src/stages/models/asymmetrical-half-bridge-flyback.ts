@@ -4,6 +4,7 @@ import type { Known } from '../../values/value.ts';
 import { BUS_SIDE } from './bus-side.ts';
 import { flybackOperating } from './flyback-operating.ts';
 import { rectifierMean } from './flyback.ts';
+import { forwardAsks } from './ratio-asks.ts';
 import { highestReflected } from './reflected.ts';
 import { OUTPUT_SIDE } from './secondary-side.ts';
 import type { StageGiven, StageModel } from './stage-model.ts';
@@ -25,6 +26,7 @@ export const ASYMMETRICAL_HALF_BRIDGE_MODEL: StageModel = {
     'synchronous-rectifier': (given) => [voltageStress('reverse voltage', reverse(given), 'highest line')],
     'rectifier-diode': (given) => [voltageStress('reverse voltage', reverse(given), 'highest line'), rectifierMean(given)],
   },
+  asks: forwardAsks,
   operating: (given) => flybackOperating(given).slice(0, 3),
   assumes: ['The ripple of the resonant capacitor is left out.'],
   refuses: ['Currents, which depend on the resonance and the dead time.'],

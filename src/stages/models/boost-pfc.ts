@@ -1,3 +1,6 @@
+import { boostInductorRipple } from '../../formulas/buck/boost-inductor-ripple.ts';
+import { inductorPeakCurrent } from '../../formulas/buck/inductor-peak-current.ts';
+import { mainsPeak } from '../../formulas/mains/mains-peak.ts';
 import { pfcCcmPeakCurrent } from '../../formulas/pfc/pfc-ccm-peak-current.ts';
 import { pfcCcmSwitchRms } from '../../formulas/pfc/pfc-ccm-switch-rms.ts';
 import { pfcCrmPeakCurrent } from '../../formulas/pfc/pfc-crm-peak-current.ts';
@@ -6,6 +9,7 @@ import { pfcDiodeMean } from '../../formulas/pfc/pfc-diode-mean.ts';
 import { CUSTOMARY } from '../../standards/customary-values.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import { assume } from '../../values/assume.ts';
+import { exact } from '../../values/exact.ts';
 import type { Known } from '../../values/value.ts';
 import { BUS_SIDE, drawnPower } from './bus-side.ts';
 import type { RoleCurrent, StageGiven, StageModel } from './stage-model.ts';
@@ -24,8 +28,23 @@ export function pfcPeakCurrent(given: StageGiven): Known<'current'> {
   if (own !== null) return own;
   const at = { power: drawnPower(given), rms: given.supply.lowest };
   if (!isContinuous(given)) return applyFormula(pfcCrmPeakCurrent, at);
+  const swing = rippleOf(given);
+  if (swing !== null) {
+    const crest = applyFormula(pfcCcmPeakCurrent, { ...at, ripple: exact('ratio', 0) });
+    return applyFormula(inductorPeakCurrent, { current: crest, ripple: swing });
+  }
   const { low, nominal, high, reason, source } = CUSTOMARY.inductorRipple;
   return applyFormula(pfcCcmPeakCurrent, { ...at, ripple: assume('ratio', low, nominal, high, reason, source) });
+}
+
+/** Ripple of the inductor in continuous conduction at the crest of the lowest line: as given, else from its inductance; null where neither is known. */
+function rippleOf(given: StageGiven): Known<'current'> | null {
+  const own = given.parameter('ripple current', 'current', 'high');
+  if (own !== null) return own;
+  const [inductance, frequency] = [given.parameter('L', 'inductance', 'low'), given.parameter('frequency', 'frequency', 'low')];
+  if (inductance === null || frequency === null) return null;
+  const input = applyFormula(mainsPeak, { rms: given.supply.lowest });
+  return applyFormula(boostInductorRipple, { input, output: given.input.highest, inductance, frequency });
 }
 
 function switchRms(given: StageGiven): RoleCurrent {
@@ -59,7 +78,7 @@ export const BOOST_PFC_MODEL: StageModel = {
   assumes: [
     'Critical conduction where no mode is given.',
     'A bus of 380 to 400 V where none is given, and never below the crest of the highest line.',
-    'An inductor ripple of 20 to 50 % in continuous conduction.',
+    'An inductor ripple of 20 to 50 % in continuous conduction where neither it nor inductance and frequency are given.',
   ],
   refuses: ['Overshoot of the bus at a load step, which comes on top.'],
 };

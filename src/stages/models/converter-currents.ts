@@ -1,11 +1,14 @@
-import { boostInductorMean } from '../../formulas/buck/boost-inductor-mean.ts';
 import { boostInductorRipple } from '../../formulas/buck/boost-inductor-ripple.ts';
 import { buckDuty } from '../../formulas/buck/buck-duty.ts';
 import { buckInductorRipple } from '../../formulas/buck/buck-inductor-ripple.ts';
 import { buckInputCapacitorRms } from '../../formulas/buck/buck-input-capacitor-rms.ts';
 import { inductorPeakCurrent } from '../../formulas/buck/inductor-peak-current.ts';
 import { rippleCarryingRms } from '../../formulas/buck/ripple-carrying-rms.ts';
+import { loadCurrent } from '../../formulas/energy/load-current.ts';
+import { inputPower } from '../../formulas/mains/input-power.ts';
+import { CUSTOMARY } from '../../standards/customary-values.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
+import { assume } from '../../values/assume.ts';
 import { missing } from '../../values/missing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import type { Corner, OperatingValue, OutputPoint, RoleCurrent, StageGiven, StageModel, Stress } from './stage-model.ts';
@@ -28,36 +31,41 @@ export function converterCurrents(kind: Kind): {
   readonly operating: (given: StageGiven) => readonly OperatingValue[];
   readonly rms: NonNullable<StageModel['rms']>;
 } {
+  const peakAt = (given: StageGiven, point: OutputPoint): Amps =>
+    larger(corners(kind, given, point).map(({ mean, ripple }) => applyFormula(inductorPeakCurrent, { current: mean, ripple })));
   const peakOf = (given: StageGiven): Corner<'current'> => {
     const own = given.parameter('peak current', 'current', 'high');
     if (own !== null) return { stress: own, corner: null };
-    return together(given, (point) =>
-      larger(corners(kind, given, point).map(({ mean, ripple }) => applyFormula(inductorPeakCurrent, { current: mean, ripple }))),
-    );
+    return worstCorner(given, (point) => peakAt(given, point));
   };
   const rmsOf = (given: StageGiven): RoleCurrent => {
     const rms = ({ mean, ripple }: Inductor): Amps => applyFormula(rippleCarryingRms, { current: mean, ripple });
-    const { stress, corner } = together(given, (point) => larger(corners(kind, given, point).map(rms)));
+    const { stress, corner } = worstCorner(given, (point) => larger(corners(kind, given, point).map(rms)));
     return { current: stress, corner: corner ?? 'full load', places: 2, carrying: 1 };
   };
   return {
     peak: (given) => currentStress('peak current', () => peakOf(given)),
-    inputRipple: (given) => currentStress('ripple current', () => together(given, (point) => inputRipple(given, point))),
-    operating: (given) => [{ name: 'peak current of the inductor', value: peakOf(given).stress }],
+    inputRipple: (given) => currentStress('ripple current', () => worstCorner(given, (point) => inputRipple(given, point))),
+    operating: (given) => peaks(given, peakOf(given).stress, peakAt),
     rms: { 'buck-switch': rmsOf },
   };
 }
 
-/** Where several ports draw on one converter, the sum at its one voltage decides, which the offers of each do not tell. */
-function together(given: StageGiven, at: (point: OutputPoint) => Amps): Corner<'current'> {
-  const { sharedBy } = given.output;
-  if (sharedBy === 1) return worstCorner(given, at);
-  return { stress: missing(`${sharedBy} ports draw on ${given.id} together`, [`peak current of ${given.id}`]), corner: null };
+/** The largest peak; where it is not known, since some output has no known input, those of the outputs that have one. */
+function peaks(given: StageGiven, largest: Amps, at: (given: StageGiven, point: OutputPoint) => Amps): readonly OperatingValue[] {
+  const name = 'peak current of the inductor';
+  const some = isMissing(largest) ? given.output.points : [];
+  const known = some.flatMap((point): OperatingValue[] => {
+    const value = at(given, point);
+    return isMissing(value) ? [] : [{ name: `${name} at ${point.name}`, value }];
+  });
+  return [{ name, value: largest }, ...known];
 }
 
 /** A buck is worst at the highest input, a boost at the lowest; four switches meet both where the output lies between. */
 function corners(kind: Kind, given: StageGiven, point: OutputPoint): readonly Inductor[] {
-  const { highest, lowest } = given.input;
+  const { highest } = given.input;
+  const lowest = given.lowestInputFor(point.power);
   if (kind === 'buck') return [stepDown(given, point, highest)];
   if (kind === 'boost') return [stepUp(given, point, lowest)];
   const canStepUp = isMissing(lowest) || isMissing(point.voltage) || point.voltage.nominal >= lowest.nominal;
@@ -69,9 +77,19 @@ function stepDown(given: StageGiven, { voltage: output, current }: OutputPoint, 
   return { mean: current, ripple: own(given) ?? applyFormula(buckInductorRipple, { input, output, ...choke(given) }) };
 }
 
-function stepUp(given: StageGiven, { voltage: output, current }: OutputPoint, input: Known<'voltage'>): Inductor {
-  const mean = applyFormula(boostInductorMean, { current, output, input });
+/** While it steps up, the inductor carries the input current, and with it what the converter loses. */
+function stepUp(given: StageGiven, { voltage: output, power }: OutputPoint, input: Known<'voltage'>): Inductor {
+  const drawn = applyFormula(inputPower, { power, efficiency: efficiencyOf(given) });
+  const mean = applyFormula(loadCurrent, { power: drawn, voltage: input });
   return { mean, ripple: own(given) ?? applyFormula(boostInductorRipple, { input, output, ...choke(given) }) };
+}
+
+/** Of the block itself: that of the whole device may hold the losses of others. */
+function efficiencyOf(given: StageGiven): Known<'ratio'> {
+  const own = given.parameter('efficiency', 'ratio', 'low');
+  if (own !== null) return own;
+  const { low, nominal, high, reason, source } = CUSTOMARY.converterEfficiency;
+  return assume('ratio', low, nominal, high, reason, source);
 }
 
 function own(given: StageGiven): Amps | null {

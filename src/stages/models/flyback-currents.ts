@@ -13,7 +13,7 @@ import { trapezoidRms } from '../../formulas/flyback/trapezoid-rms.ts';
 import { triangleRms } from '../../formulas/flyback/triangle-rms.ts';
 import { inputPower } from '../../formulas/mains/input-power.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
-import type { Known } from '../../values/value.ts';
+import { isMissing, type Known } from '../../values/value.ts';
 import { reflectedAt } from './reflected.ts';
 import { wanted } from './wanted.ts';
 import type { Corner, OutputPoint, RoleCurrent, StageGiven } from './stage-model.ts';
@@ -70,18 +70,36 @@ export function flybackPrimaryRms(given: StageGiven): RoleCurrent {
   return lowestLine(worstCorner(given, (point) => primaryRms(given, point)));
 }
 
+/** Conduction at one output: what is continuous at full load is not at a light one. */
+function conductionAt(given: StageGiven, point: OutputPoint): Conduction {
+  const conduction = conductionOf(given);
+  if (conduction !== 'continuous') return conduction;
+  const { middle, rise } = ramp(given, point);
+  return !isMissing(middle) && !isMissing(rise) && 2 * middle.nominal < rise.nominal ? 'discontinuous' : 'continuous';
+}
+
+/** Primary current while the switch is on, in continuous conduction: its middle and its rise. */
+function ramp(given: StageGiven, point: OutputPoint): { readonly duty: Known<'ratio'>; readonly middle: Amps; readonly rise: Amps } {
+  const { power, input, reflected, inductance, frequency } = corner(given, point);
+  const duty = applyFormula(flybackDuty, { reflected, input });
+  return {
+    duty,
+    middle: applyFormula(secondaryPulseCurrent, { current: applyFormula(loadCurrent, { power, voltage: input }), share: duty }),
+    rise: applyFormula(rampCurrent, { voltage: input, duty, inductance, frequency }),
+  };
+}
+
 function primaryRms(given: StageGiven, point: OutputPoint): Amps {
   const { power, input, reflected, inductance, frequency } = corner(given, point);
-  if (conductionOf(given) !== 'continuous') {
+  const conduction = conductionAt(given, point);
+  if (conduction !== 'continuous') {
     const duty =
-      conductionOf(given) === 'boundary'
+      conduction === 'boundary'
         ? applyFormula(flybackDuty, { reflected, input })
         : applyFormula(flybackDcmDuty, { power, inductance, frequency, input });
     return applyFormula(triangleRms, { peak: flybackPeak(given, point), duty });
   }
-  const duty = applyFormula(flybackDuty, { reflected, input });
-  const middle = applyFormula(secondaryPulseCurrent, { current: applyFormula(loadCurrent, { power, voltage: input }), share: duty });
-  return applyFormula(trapezoidRms, { duty, middle, rise: applyFormula(rampCurrent, { voltage: input, duty, inductance, frequency }) });
+  return applyFormula(trapezoidRms, ramp(given, point));
 }
 
 /** Rms of the secondary current, where it is largest: often not at the highest output voltage. */
@@ -91,15 +109,15 @@ export function flybackSecondaryRms(given: StageGiven): RoleCurrent {
 
 function secondaryRms(given: StageGiven, point: OutputPoint): Amps {
   const { turnsRatio } = given;
-  if (conductionOf(given) !== 'continuous') {
+  if (conductionAt(given, point) !== 'continuous') {
     const peak = applyFormula(secondaryPeakCurrent, { turnsRatio, primary: flybackPeak(given, point) });
     return applyFormula(flybackDcmSecondaryRms, { current: point.current, peak });
   }
-  const { input, reflected, inductance, frequency } = corner(given, point);
+  const { input, reflected } = corner(given, point);
   const share = applyFormula(flybackOffDuty, { reflected, input });
-  const rise = applyFormula(rampCurrent, { voltage: input, duty: applyFormula(flybackDuty, { reflected, input }), inductance, frequency });
   const middle = applyFormula(secondaryPulseCurrent, { current: point.current, share });
-  return applyFormula(trapezoidRms, { duty: share, middle, rise: applyFormula(secondaryPeakCurrent, { turnsRatio, primary: rise }) });
+  const rise = applyFormula(secondaryPeakCurrent, { turnsRatio, primary: ramp(given, point).rise });
+  return applyFormula(trapezoidRms, { duty: share, middle, rise });
 }
 
 function lowestLine({ stress, corner: at }: Corner<'current'>): RoleCurrent {

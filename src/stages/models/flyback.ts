@@ -5,6 +5,7 @@ import { BUS_SIDE } from './bus-side.ts';
 import { flybackPeakAtWorst, flybackPrimaryRms, flybackSecondaryRms } from './flyback-currents.ts';
 import { flybackOperating } from './flyback-operating.ts';
 import { clampAbove, flybackReverse, flybackSwitch } from './flyback-voltages.ts';
+import { flybackAsks } from './ratio-asks.ts';
 import { OUTPUT_SIDE } from './secondary-side.ts';
 import type { StageGiven, StageModel, Stress } from './stage-model.ts';
 import { currentStress, voltageWithAllowance, voltageStress, worstCorner } from './stress.ts';
@@ -46,6 +47,7 @@ export const FLYBACK_MODEL: StageModel = {
       rectifierMean(given),
     ],
   },
+  asks: flybackAsks,
   operating: flybackOperating,
   rms: { 'primary-switch': flybackPrimaryRms, 'synchronous-rectifier': flybackSecondaryRms },
   assumes: [

@@ -1,50 +1,27 @@
 import { halfBridgeSwitchRms } from '../../formulas/llc/half-bridge-switch-rms.ts';
+import { llcCapacitorOverloadVoltage } from '../../formulas/llc/llc-capacitor-overload-voltage.ts';
 import { llcCapacitorPeakVoltage } from '../../formulas/llc/llc-capacitor-peak-voltage.ts';
 import { llcCentreTapRms } from '../../formulas/llc/llc-centre-tap-rms.ts';
-import { llcLoadCurrent } from '../../formulas/llc/llc-load-current.ts';
-import { llcMagnetisingCurrentTriangle } from '../../formulas/llc/llc-magnetising-current-triangle.ts';
-import { llcPrimaryCurrent } from '../../formulas/llc/llc-primary-current.ts';
 import { llcRectifierMean } from '../../formulas/llc/llc-rectifier-mean.ts';
-import { llcResonantFrequency } from '../../formulas/llc/llc-resonant-frequency.ts';
-import { sinePeakCurrent } from '../../formulas/llc/sine-peak-current.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import type { Known } from '../../values/value.ts';
 import { BUS_SIDE } from './bus-side.ts';
-import { llcGainCurve, llcOperating } from './llc-operating.ts';
+import { frequencyOf, tankCurrent, tankCurrentMethods, tankPeak } from './llc-currents.ts';
+import { llcGainCurve } from './llc-gain-curve.ts';
+import { llcOperating } from './llc-operating.ts';
+import { llcAsks } from './ratio-asks.ts';
 import { OUTPUT_SIDE, resonantReverseVoltage } from './secondary-side.ts';
-import type { Corner, OutputPoint, StageGiven, StageModel, Stress } from './stage-model.ts';
+import type { Corner, StageGiven, StageModel, Stress } from './stage-model.ts';
 import { currentStress, voltageAgainstRating, voltageStress, worstCorner } from './stress.ts';
 import { wanted } from './wanted.ts';
 
-/** Lowest frequency that was given, else the resonance of the tank. */
-function frequencyOf(given: StageGiven): Known<'frequency'> {
-  const own = given.parameter('frequency', 'frequency', 'low') ?? given.parameter('resonance', 'frequency', 'low');
-  if (own !== null) return own;
-  const tank = { inductance: wanted(given, 'Lr', 'inductance', 'high'), capacitance: wanted(given, 'Cr', 'capacitance', 'high') };
-  return applyFormula(llcResonantFrequency, tank);
-}
-
-/** Rms in primary winding and tank at one output: load and magnetising current at right angles. */
-function tankCurrent(given: StageGiven, point: OutputPoint): Known<'current'> {
-  const { turnsRatio } = given;
-  const load = applyFormula(llcLoadCurrent, { current: point.current, turnsRatio });
-  const magnetising = applyFormula(llcMagnetisingCurrentTriangle, {
-    turnsRatio,
-    output: point.voltage,
-    frequency: frequencyOf(given),
-    inductance: wanted(given, 'Lm', 'inductance', 'low'),
-  });
-  return applyFormula(llcPrimaryCurrent, { load, magnetising });
-}
-
-function tankPeak(given: StageGiven): Corner<'current'> {
-  const own = given.parameter('peak current', 'current', 'high');
-  if (own !== null) return { stress: own, corner: null };
-  return worstCorner(given, (point) => applyFormula(sinePeakCurrent, { rms: tankCurrent(given, point) }));
-}
-
 function switches(given: StageGiven): readonly Stress[] {
-  return [voltageStress('off-state voltage', given.input.highest), currentStress('peak current', () => tankPeak(given))];
+  return [voltageStress('off-state voltage', given.input.highest), peak(given)];
+}
+
+function peak(given: StageGiven): Stress {
+  const isOwn = given.parameter('peak current', 'current', 'high') !== null;
+  return { ...currentStress('peak current', () => tankPeak(given)), methods: isOwn ? [] : tankCurrentMethods(given) };
 }
 
 function resonantCapacitor(given: StageGiven): readonly Stress[] {
@@ -56,7 +33,20 @@ function resonantCapacitor(given: StageGiven): readonly Stress[] {
       capacitance: wanted(given, 'Cr', 'capacitance', 'low'),
     }),
   );
-  return [voltageStress('peak voltage in normal operation', stress, corner)];
+  const normal = { ...voltageStress('peak voltage in normal operation', stress, corner), methods: tankCurrentMethods(given) };
+  const limit = given.parameter('current limit', 'current', 'high');
+  return limit === null ? [normal] : [normal, atCurrentLimit(given, limit)];
+}
+
+/** An overload swings the capacitor as far as the current limit lets it, for moments. */
+function atCurrentLimit(given: StageGiven, limit: Known<'current'>): Stress {
+  const stress = applyFormula(llcCapacitorOverloadVoltage, {
+    input: given.input.highest,
+    limit,
+    frequency: given.parameter('lowest frequency', 'frequency', 'low') ?? frequencyOf(given),
+    capacitance: wanted(given, 'Cr', 'capacitance', 'low'),
+  });
+  return voltageAgainstRating('peak voltage at the current limit', stress, 'overload, lowest frequency');
 }
 
 function rectifier(given: StageGiven, isDiode: boolean): readonly Stress[] {
@@ -72,12 +62,13 @@ export const LLC_HALF_BRIDGE_MODEL: StageModel = {
     'primary-switch': switches,
     'clamp-switch': switches,
     'resonant-capacitor': resonantCapacitor,
-    'resonant-inductor': (given) => switches(given).slice(1),
+    'resonant-inductor': (given) => [peak(given)],
     'synchronous-rectifier': (given) => rectifier(given, false),
     'rectifier-diode': (given) => rectifier(given, true),
     // A suppressed overshoot of a switching node that is tied to both rails by the body diodes.
     'clamp-diode': (given) => [voltageAgainstRating('reverse voltage', given.input.highest)],
   },
+  asks: llcAsks,
   operating: llcOperating,
   gainCurve: llcGainCurve,
   rms: {
@@ -92,10 +83,11 @@ export const LLC_HALF_BRIDGE_MODEL: StageModel = {
   },
   assumes: [
     'The lowest frequency that was given, else the resonance of the tank.',
-    'A sine in the tank and a triangle of magnetising current.',
+    'A sine in the tank and a triangle of magnetising current; published methods for its rms, as a range.',
+    'A choke of its own, unless Lp says that the leakage of the transformer resonates, shared equally by both sides.',
   ],
   refuses: [
     'The reverse voltage of the rectifiers where the turns do not show whether there is a centre tap.',
-    'Overload: the resonant capacitor sees more when the current limit acts, and the limit is not known.',
+    'Overload, unless the current limit is given: the resonant capacitor sees more when it acts.',
   ],
 };

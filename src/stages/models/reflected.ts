@@ -6,14 +6,14 @@ import { rectifierDrop } from './secondary-side.ts';
 import type { StageGiven } from './stage-model.ts';
 
 /** Output with the drop of a diode behind it; a synchronous rectifier drops too little to matter. */
-function wound(given: StageGiven, output: Known<'voltage'>): Known<'voltage'> {
+export function windingAt(given: StageGiven, output: Known<'voltage'>): Known<'voltage'> {
   if (given.rectifiedBy !== 'diode' && given.parameter('diode drop', 'voltage', 'high') === null) return output;
   return applyFormula(windingVoltage, { output, drop: rectifierDrop(given, true) });
 }
 
 /** Reflected voltage at an output voltage, from the turns; the author's own figure where no output is named. */
 export function reflectedAt(given: StageGiven, output: Known<'voltage'>): Known<'voltage'> {
-  return applyFormula(reflectedVoltage, { turnsRatio: given.turnsRatio, output: wound(given, output) });
+  return applyFormula(reflectedVoltage, { turnsRatio: given.turnsRatio, output: windingAt(given, output) });
 }
 
 /** Highest reflected voltage: as given, else from the turns and the highest output voltage. */

@@ -17,6 +17,9 @@ export interface Span<D extends Dimension> {
   readonly lowest: Known<D>;
 }
 
+/** Which number of a parameter a model takes: the worse edge as a point, or the whole with its interval. */
+export type ParameterEdge = 'low' | 'high' | 'whole';
+
 /** What a block is given: values only, whatever an entry looks like. Missing ones say what is missing. */
 export interface StageGiven {
   /** The author's name for the block, for messages. */
@@ -33,8 +36,10 @@ export interface StageGiven {
   };
   /** Direct voltage that feeds the block: the bus, a rail, a battery, a vehicle. */
   readonly input: Span<'voltage'>;
+  /** Lowest direct voltage that feeds the block while it gives a power: of a vehicle supply it may depend on the power. */
+  lowestInputFor(power: Known<'power'>): Known<'voltage'>;
   /** Voltage at its output, over everything that is offered. */
-  readonly output: Span<'voltage'> & { readonly points: readonly OutputPoint[]; readonly sharedBy: number };
+  readonly output: Span<'voltage'> & { readonly points: readonly OutputPoint[] };
   /** Power that it gives at most. */
   readonly power: Known<'power'>;
   /** Efficiency at full load: of the block, else of the device, else assumed. */
@@ -43,6 +48,8 @@ export interface StageGiven {
   readonly turnsRatio: Known<'ratio'>;
   /** Turns of the windings, primary first. */
   readonly turns: readonly number[];
+  /** What resets its core, with primary over reset turns; null where neither reset nor mode says it. */
+  readonly reset: { readonly by: CoreResetKind; readonly ratio: Known<'ratio'> } | null;
   /** What rectifies its output; null where no such part is named. */
   readonly rectifiedBy: 'diode' | 'synchronous' | null;
   readonly cells: { readonly series: number; readonly parallel: number } | null;
@@ -50,8 +57,8 @@ export interface StageGiven {
   readonly suppressor: string | null;
   /** Resistance of the clamp resistors together; null where none is named. */
   readonly clampResistance: Known<'resistance'> | null;
-  /** One edge of a parameter that the author gives; null where there is none. */
-  parameter<D extends Dimension>(key: string, dimension: D, edge: 'low' | 'high'): Known<D> | null;
+  /** A parameter that the author gives, at one edge or with its interval; null where there is none. */
+  parameter<D extends Dimension>(key: string, dimension: D, edge: ParameterEdge): Known<D> | null;
 }
 
 /** What is known of the part beside its role: the side of the inductor on which the author says that it stands. */
@@ -101,15 +108,27 @@ export interface OperatingValue {
 /** Gain of a resonant tank over frequency, for a figure: first-harmonic approximation. */
 export interface GainCurve {
   readonly resonance: Known<'frequency'>;
-  /** Pairs of frequency over resonance, and gain. */
-  readonly fullLoad: readonly (readonly [ratio: number, gain: number])[];
-  readonly noLoad: readonly (readonly [ratio: number, gain: number])[];
+  /** Gain at full load of an output: the highest first, then the lowest where it is another one. */
+  readonly loaded: readonly LoadedCurve[];
+  readonly noLoad: readonly GainPair[];
   /** Gain that each output asks for at the highest bus. */
   readonly asked: readonly { readonly name: string; readonly gain: Known<'ratio'> }[];
   /** Where the tank has to work, corner by corner: each output at the highest and the lowest bus, loaded and unloaded. */
   readonly points: readonly GainPoint[];
-  /** Measured switching frequency over resonance; null where none was measured. */
-  readonly running: Known<'ratio'> | null;
+  /** The given switching frequency and its ratio to the resonance; null where none is given. */
+  readonly running: { readonly frequency: Span<'frequency'>; readonly ratio: Span<'ratio'> } | null;
+}
+
+/** Frequency over resonance, and the gain there. */
+export type GainPair = readonly [ratio: number, gain: number];
+
+/** Gain of a resonant tank with one output at its full load. */
+export interface LoadedCurve {
+  /** The output in words: "at 20 V 5 A". */
+  readonly name: string;
+  readonly pairs: readonly GainPair[];
+  /** Where the gain is largest; below it the half bridge loses its soft switching. */
+  readonly peak: GainPair;
 }
 
 /** One corner at which a resonant tank has to work. */
@@ -120,6 +139,7 @@ export interface GainPoint {
   readonly gain: Known<'ratio'>;
   /** Switching over resonant frequency that gives this gain, by the first-harmonic approximation. */
   readonly frequencyRatio: Known<'ratio'>;
+  readonly frequency: Known<'frequency'>;
 }
 
 /** A current through a role for the loss of it, at the worst corner. */
@@ -131,10 +151,37 @@ export interface RoleCurrent {
   readonly carrying: number;
 }
 
+/** How often the core of a forward may be driven, and how often it is. */
+export interface ResetBalance {
+  readonly by: CoreResetKind;
+  /** Duty that the highest output asks for at the lowest input. */
+  readonly asked: Known<'ratio'>;
+  /** Duty that the author gives; null where none is given. */
+  readonly stated: Known<'ratio'> | null;
+  /** Largest duty at which the core is reset. */
+  readonly largest: Known<'ratio'>;
+}
+
+/** What takes the core of a forward back in each cycle. */
+type CoreResetKind = 'winding' | 'RCD' | 'active clamp' | 'two switches' | 'resonance';
+
+/** What the turns ratio asks of a block at its voltages, and between which values such blocks are built: outside of them one of the two is wrong. */
+export interface RatioAsk {
+  /** In words: "gain for the highest output at the highest bus". */
+  readonly name: string;
+  readonly value: Known<'ratio'>;
+  readonly least: number;
+  readonly most: number;
+}
+
 /** The model of one topology block: pure functions of values. */
 export interface StageModel {
   /** Stresses by role; a role that is left out gets no row. */
   readonly stresses: Readonly<Record<RoleId, (given: StageGiven, hint: PartHint) => readonly Stress[]>>;
+  /** Whether its core is reset at the duty that it needs; null where nothing is said of the reset. */
+  readonly reset?: (given: StageGiven) => ResetBalance | null;
+  /** What its turns ratio asks of it. */
+  readonly asks?: (given: StageGiven) => RatioAsk;
   /** Values worked out from what a reviewer has. */
   readonly operating?: (given: StageGiven) => readonly OperatingValue[];
   /** Gain curve of a resonant tank; null where the tank is not known. */

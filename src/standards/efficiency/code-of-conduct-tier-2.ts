@@ -9,6 +9,8 @@ export const codeOfConductTier2: EfficiencyRule = {
   settings: 'each',
   lowestVoltageAmps: null,
   usbPdUpToVolts: null,
+  countsOthersAtLowest: true,
+  severalPorts: 'common practice',
   average: {
     'basic voltage': { small: [0.5, 0.169], middle: [0.071, 0.00115, 0.67], large: 0.89, standing: 'secondary' },
     'low voltage': { small: [0.517, 0.091], middle: [0.0834, 0.0011, 0.609], large: 0.88, standing: 'secondary' },
@@ -30,6 +32,7 @@ export const codeOfConductTier2: EfficiencyRule = {
   },
   noLoadForEachPort: null,
   cableOhms: null,
+  otherCable: null,
   source: {
     title: 'EU Code of Conduct on Energy Efficiency of External Power Supplies, version 5 (29 October 2013)',
     section: 'tier 2, as quoted; the row for low voltage at a tenth of the load is from memory',

@@ -35,6 +35,10 @@ export interface EfficiencyRule {
   readonly lowestVoltageAmps: number | null;
   /** Highest voltage that a USB PD supply may have to count as one in this rule; null where it sets none. */
   readonly usbPdUpToVolts: number | null;
+  /** Whether ports that are no USB PD ports count in the nameplate power at the lowest voltage; the text of one rule names USB PD ports alone. */
+  readonly countsOthersAtLowest: boolean;
+  /** Standing of the way several ports are loaded: each by its rating, all made smaller alike where together they are above the total. */
+  readonly severalPorts: Standing;
   readonly average: Readonly<Record<OutputClass, EfficiencyLine | null>>;
   /** Limit at a tenth of the load, and the power above which it stands; null where the rule has none. */
   readonly atTenth: { readonly aboveWatts: number; readonly lines: Readonly<Record<OutputClass, EfficiencyLine | null>> } | null;
@@ -43,6 +47,8 @@ export interface EfficiencyRule {
   readonly noLoadForEachPort: { readonly more: number; readonly most: number } | null;
   /** Round-trip resistance of the cable that is taken off a measurement at the receptacle: up to 3 A, and above; ohms. */
   readonly cableOhms: { readonly upTo3A: number; readonly above3A: number } | null;
+  /** Cable at whose end every other output is measured where none came with it: length in metres, cross-section in square metres. */
+  readonly otherCable: { readonly length: number; readonly areaUpTo3A: number; readonly areaUpTo5A: number } | null;
   readonly source: Source;
 }
 

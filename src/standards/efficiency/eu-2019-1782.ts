@@ -9,6 +9,9 @@ export const eu2019: EfficiencyRule = {
   settings: 'each',
   lowestVoltageAmps: null,
   usbPdUpToVolts: null,
+  countsOthersAtLowest: true,
+  // Its own text on the loads of several ports was not at hand; the test of Appendix Z is taken for it.
+  severalPorts: 'common practice',
   average: {
     'basic voltage': { small: [0.5, 0.16], middle: [0.071, 0.0014, 0.67], large: 0.88, standing: 'read' },
     'low voltage': { small: [0.517, 0.087], middle: [0.0834, 0.0014, 0.609], large: 0.87, standing: 'read' },
@@ -22,6 +25,7 @@ export const eu2019: EfficiencyRule = {
   },
   noLoadForEachPort: null,
   cableOhms: null,
+  otherCable: null,
   source: {
     title: 'Commission Regulation (EU) 2019/1782',
     section: 'Annex II, points 1(a) and 1(b); the dates are from memory',

@@ -9,6 +9,8 @@ export const eu2025: EfficiencyRule = {
   settings: 'highest and lowest',
   lowestVoltageAmps: 2,
   usbPdUpToVolts: null,
+  countsOthersAtLowest: true,
+  severalPorts: 'read',
   average: {
     'basic voltage': { small: [0.5, 0.169], middle: [0.071, 0.00115, 0.67], large: 0.89, standing: 'read' },
     'low voltage': { small: [0.517, 0.091], middle: [0.0834, 0.0011, 0.609], large: 0.88, standing: 'read' },
@@ -30,9 +32,10 @@ export const eu2025: EfficiencyRule = {
   },
   noLoadForEachPort: { more: 0.025, most: 0.3 },
   cableOhms: { upTo3A: 0.13, above3A: 0.1 },
+  otherCable: { length: 1, areaUpTo3A: 0.519e-6, areaUpTo5A: 0.653e-6 },
   source: {
     title: 'Commission Regulation (EU) 2025/2052 (OJ L, 24.11.2025)',
-    section: 'Annex II, Tables 1, 3 and 4, points 1(h) to 1(j); Annex IV, point 3',
+    section: 'Annex II, Tables 1, 3, 4 and 5, points 1(f) to 1(k); Annex IV, points 3(a) to 3(c) and 5',
     standing: 'read',
     url: 'http://data.europa.eu/eli/reg/2025/2052/oj',
   },

@@ -10,6 +10,8 @@ export const levelVi: EfficiencyRule = {
   lowestVoltageAmps: 2,
   // Its definition of USB PD stops at 20 V: a supply of 28 V is tested with the current of its nameplate.
   usbPdUpToVolts: 20,
+  countsOthersAtLowest: false,
+  severalPorts: 'read',
   average: {
     'basic voltage': { small: [0.5, 0.16], middle: [0.071, 0.0014, 0.67], large: 0.88, standing: 'secondary' },
     'low voltage': { small: [0.517, 0.087], middle: [0.0834, 0.0014, 0.609], large: 0.87, standing: 'secondary' },
@@ -23,6 +25,7 @@ export const levelVi: EfficiencyRule = {
   },
   noLoadForEachPort: null,
   cableOhms: null,
+  otherCable: null,
   source: {
     title: '10 CFR 430.32(w)(1)(ii), tested by 10 CFR 430 Subpart B Appendix Z (2022)',
     section: 'limits as in two independent copies of the table; test rules read',

@@ -81,11 +81,11 @@ describe('a reading and the instrument that made it', () => {
     );
     const { entry, unknown } = readOnBench(own, BENCH);
     expect(unknown).toEqual([]);
-    expect(instrumentsUsed(entry)).toEqual([['meter', 1]]);
+    expect(instrumentsUsed(entry, [])).toEqual([['meter', 1]]);
   });
 
   it('does not touch what was not measured', () => {
     const { entry } = readOnBench(entryWith('  standby: [{ value: 42 mW printed, instrument: meter }]'), BENCH);
-    expect(instrumentsUsed(entry)).toEqual([]);
+    expect(instrumentsUsed(entry, [])).toEqual([]);
   });
 });

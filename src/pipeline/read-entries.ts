@@ -1,0 +1,112 @@
+import { createHash } from 'node:crypto';
+import { factsByNumber, factsKey, type PartFactsByNumber } from '../corpus/part-facts/part-facts.ts';
+import type { Bench } from '../entry/bench.ts';
+import type { SiteDerating } from '../standards/derating/policy.ts';
+import { codeVersion } from './code-version.ts';
+import type { EntryRecord } from './entry-record.ts';
+import { logsOfEntries } from './logs-of-entries.ts';
+import type { FileFinding } from './pipeline-rule.ts';
+import { hasDeviceFiles } from './device-files.ts';
+import { prepareMany, type EntryJob, type WorkerStart } from './prepare-many.ts';
+import { hashBeside } from './read-beside.ts';
+import { readText } from './read-text.ts';
+import { readRecords, writeRecords, type CachedRecord } from './record-cache.ts';
+import type { EntryFile } from './scan-content.ts';
+import { hasSheet } from './sheet-file.ts';
+import { byText } from './text-order.ts';
+import { hasPhoto } from './photos/photo-store.ts';
+import { photoStamps, type PhotoStamps } from './photos/photo-stamps.ts';
+import { photosOfEntries } from './photos/photos-of-entries.ts';
+import type { PrepareOptions } from './prepare-options.ts';
+
+/** Entries as they are now: records of the last run that still hold, and the others read anew. */
+export async function readEntries(
+  entries: readonly EntryFile[],
+  { facts, derating, bench }: Pick<WorkerStart, 'facts' | 'derating' | 'bench'>,
+  options: PrepareOptions,
+): Promise<{ readonly records: EntryRecord[]; readonly unread: FileFinding[]; readonly parsed: number }> {
+  const version = codeVersion();
+  const known = options.steps === undefined ? readRecords(options.cache, version) : new Map<string, CachedRecord>();
+  const byNumber = factsByNumber(facts);
+  const judgedBy = `${deratingKey(derating)}${benchKey(bench)}`;
+  const stamps = photoStamps(options.cache);
+  const forPages = options.mode !== 'check';
+  const unread: FileFinding[] = [];
+  const kept: CachedRecord[] = [];
+  const jobs: (EntryJob & { readonly key: string })[] = [];
+  for (const source of entries) {
+    const read = readText(source.path);
+    if (!read.ok) {
+      unread.push({ file: source.file, finding: read.finding });
+      continue;
+    }
+    const cached = known.get(source.file);
+    const key = `${read.hash}${judgedBy}`;
+    if (cached?.key === key && stillHolds(cached.record, source, { facts: byNumber, stamps, folders: forPages ? options : null }))
+      kept.push(cached);
+    else jobs.push({ source, text: read.text, key });
+  }
+  const logs = await logsOfEntries(jobs, options.steps === undefined ? { cache: options.cache, version } : null);
+  const photos = await photosOfEntries(jobs, {
+    cache: options.cache,
+    stamps,
+    encode: forPages,
+    onDone: options.onPhoto ?? (() => undefined),
+  });
+  stamps.keep();
+  const withBeside = jobs.map((job) => ({ ...job, logs: logs.get(job.source.file) ?? [], photos: photos.get(job.source.file) ?? [] }));
+  const fresh = await prepareMany(
+    withBeside,
+    { prepared: options.prepared, facts, derating, bench, forPages },
+    options.steps ?? null,
+    (done) => options.onProgress?.(done, jobs.length),
+  );
+  const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) =>
+    byText(one.record.file, other.record.file),
+  );
+  if (options.steps === undefined && (jobs.length > 0 || known.size !== all.length)) writeRecords(options.cache, version, all);
+  return { records: all.map(({ record }) => record), unread, parsed: jobs.length };
+}
+
+/** What the site says of derating as part of a key: every verdict depends on it. Empty where it says nothing. */
+function deratingKey(derating: SiteDerating): string {
+  if (derating.chosen === null && derating.own.length === 0) return '';
+  return `-${createHash('sha256').update(JSON.stringify(derating)).digest('hex').slice(0, 16)}`;
+}
+
+/**
+ * The bench as part of a key: the interval of every reading depends on its instruments, and what a value leads to on the names of its
+ * methods; how they are done stands on the bench page alone. Empty where there is none.
+ */
+function benchKey({ instruments, methods }: Bench): string {
+  if (instruments.length === 0 && methods.length === 0) return '';
+  const named = methods.map(({ id, name, of }) => [id, name, of]);
+  return `-${createHash('sha256')
+    .update(JSON.stringify([instruments, named]))
+    .digest('hex')
+    .slice(0, 16)}`;
+}
+
+/** Whether a record is that of the entry as it is now; with what the pages need of it in `prepared`, where they are asked for. */
+function stillHolds(
+  record: EntryRecord,
+  source: EntryFile,
+  { facts, stamps, folders }: { readonly facts: PartFactsByNumber; readonly stamps: PhotoStamps; readonly folders: PrepareOptions | null },
+): boolean {
+  const numbers = record.stated.parts.map((part) => part.number);
+  return (
+    factsKey(numbers, facts) === record.factsKey &&
+    (folders === null || hasPageWork(record, folders)) &&
+    // What was not found is looked for again: the finding says what lies there instead.
+    record.dependsOn.every(({ name, hash }) => hash !== null && hashBeside(source.path, name, stamps.hashOf) === hash)
+  );
+}
+
+function hasPageWork(record: EntryRecord, { prepared, cache }: PrepareOptions): boolean {
+  return (
+    record.forPages &&
+    hasSheet(prepared, record.slug, record.sheetBytes) &&
+    (record.sheetBytes === null || hasDeviceFiles(prepared, record.slug)) &&
+    record.photos.every(({ published }) => hasPhoto(cache, published))
+  );
+}
