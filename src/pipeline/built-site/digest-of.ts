@@ -6,8 +6,7 @@ const HELD = new WeakMap<object, string>();
 /** Short hash over plain data that a page follows from. */
 export function digestOf(parts: readonly unknown[]): string {
   const hash = createHash('sha256');
-  for (const part of parts)
-    hash.update(typeof part === 'object' && part !== null ? digestOfObject(part) : (JSON.stringify(part) ?? '-')).update('\n');
+  for (const part of parts) hash.update(typeof part === 'object' && part !== null ? digestOfObject(part) : String(part)).update('\n');
   return hash.digest('hex').slice(0, 32);
 }
 
