@@ -40,9 +40,24 @@ describe('what the last build wrote', () => {
   });
 
   test.each<[string, (out: string) => void]>([
-    ['edited', (out) => void writeFileSync(join(out, 'rows.json'), '[1]')],
-    ['given a further file', (out) => void writeFileSync(join(out, 'notes.txt'), 'x')],
-    ['emptied', (out) => void rmSync(join(out, 'a'), { recursive: true })],
+    [
+      'edited',
+      (out) => {
+        writeFileSync(join(out, 'rows.json'), '[1]');
+      },
+    ],
+    [
+      'given a further file',
+      (out) => {
+        writeFileSync(join(out, 'notes.txt'), 'x');
+      },
+    ],
+    [
+      'emptied',
+      (out) => {
+        rmSync(join(out, 'a'), { recursive: true });
+      },
+    ],
   ])('is not trusted where the folder was %s since', (_, touch) => {
     const { out, cache } = published();
     touch(out);
