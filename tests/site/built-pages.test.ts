@@ -227,8 +227,8 @@ shown.describeInBrowser('a built site in a real browser', () => {
       const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
       expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
       expect(pages).toBeGreaterThan(3);
-      // Three framed photos, logs and efficiency among them.
-      expect(pages).toBeLessThan(33);
+      // Three framed photos, logs, efficiency and the gain of the tank among them.
+      expect(pages).toBeLessThan(36);
       await page.emulateMedia({ media: 'print' });
       expect(await page.locator('.strip').isVisible()).toBe(false);
       expect(await page.locator('.foot').isVisible()).toBe(true);
