@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { derive } from '../../src/derived/derive.ts';
 import type { PowerPath } from '../../src/derived/power-path/power-path.ts';
 import { isMissing, type Known } from '../../src/values/value.ts';
 import { bySlug, entriesIn } from '../demo/entries-in.ts';
@@ -26,8 +27,15 @@ describe('where the power goes', () => {
     expect(pathOf('yarrowdene-stub-30').outlets[0]?.note).toBe('15.00 V 2 A');
   });
 
+  it('takes what was measured with all ports loaded at once', () => {
+    expect(totals(pathOf('wendlestone-fairlead-92'))).toEqual(['97.7', '92.0', '5.7', 'measured']);
+  });
+
   it('adds what was measured one port at a time where each port has a converter of its own: 69.00 W + 28.57 W', () => {
-    const path = pathOf('wendlestone-fairlead-92');
+    const { entry } = bySlug(ENTRIES, 'wendlestone-fairlead-92');
+    const alone = entry.efficiency.filter(({ port }) => port !== 'C1 + C2');
+    const { path } = derive({ ...entry, efficiency: alone });
+    if (path === null) throw new Error('no stages');
     expect(totals(path)).toEqual(['97.6', '92.0', '5.6', 'one port at a time']);
     expect(path.blocks.map(({ stage, loss }) => [stage, watts(loss)])).toEqual([
       ['plug', 'missing'],

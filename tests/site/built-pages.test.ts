@@ -67,7 +67,7 @@ describe('a built site', () => {
       expect(gzipSync(html).length + gzipSync(linked.join('')).length).toBeLessThan(100_000);
       const scripts = [...html.matchAll(/<script[^>]*src="([^"]+)"/g)].map((match) => match[1] ?? '');
       // Where photos have callouts, one small script lights mark and row together.
-      expect(scripts.filter((address) => !address.startsWith('/_sheet/PhotoCallouts'))).toEqual(['/scheme.js']);
+      expect(scripts.filter((address) => !address.startsWith('/_sheet/photo-sheet.'))).toEqual(['/scheme.js']);
     }
   });
 
