@@ -18,5 +18,8 @@ export const BOOST_MODEL: StageModel = {
   operating: BOOST_CURRENTS.operating,
   rms: BOOST_CURRENTS.rms,
   assumes: ['Continuous conduction at full load.', 'Where it steps up, an efficiency of 92 to 98 % if none is given.'],
-  refuses: ['Ringing of the switching node.', 'Currents where several ports draw on the block and neither what they share nor its own power is known.'],
+  refuses: [
+    'Ringing of the switching node.',
+    'Currents where several ports draw on the block and neither what they share nor its own power is known.',
+  ],
 };

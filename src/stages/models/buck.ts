@@ -21,5 +21,8 @@ export const BUCK_MODEL: StageModel = {
   operating: BUCK_CURRENTS.operating,
   rms: BUCK_CURRENTS.rms,
   assumes: ['The input is what the block before it gives at most.', 'Continuous conduction at full load.'],
-  refuses: ['Ringing of the switching node.', 'Currents where several ports draw on the block and neither what they share nor its own power is known.'],
+  refuses: [
+    'Ringing of the switching node.',
+    'Currents where several ports draw on the block and neither what they share nor its own power is known.',
+  ],
 };
