@@ -1,6 +1,8 @@
 import { enableCompileCache } from 'node:module';
 import { parentPort, workerData } from 'node:worker_threads';
-import type { WorkerAnswer, WorkerOrder, WorkerStart } from './prepare-many.ts';
+import type { EntryRecord } from './entry-record.ts';
+import type { Batch, BatchAnswer } from './in-workers.ts';
+import type { EntryJob, WorkerStart } from './prepare-many.ts';
 
 // A worker compiles for itself; with the cache it reads what the last run compiled. So it is asked for first.
 enableCompileCache();
@@ -12,7 +14,7 @@ const { prepareAndWrite } = await import('./prepare-many.ts');
 const { prepared, facts, derating, bench, forPages } = workerData as WorkerStart;
 const around = { facts: factsByNumber(facts), derating, bench, forPages };
 
-parentPort?.on('message', ({ first, jobs }: WorkerOrder) => {
-  const answer: WorkerAnswer = { first, records: jobs.map((job) => prepareAndWrite(job, prepared, OWN_STEPS, around)) };
+parentPort?.on('message', ({ first, jobs }: Batch<EntryJob>) => {
+  const answer: BatchAnswer<EntryRecord> = { first, results: jobs.map((job) => prepareAndWrite(job, prepared, OWN_STEPS, around)) };
   parentPort?.postMessage(answer);
 });

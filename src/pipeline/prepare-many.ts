@@ -1,9 +1,9 @@
 import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
 import { factsByNumber, type PartFacts } from '../corpus/part-facts/part-facts.ts';
 import type { Bench } from '../entry/bench.ts';
 import type { SiteDerating } from '../standards/derating/policy.ts';
 import type { EntryRecord } from './entry-record.ts';
+import { inWorkers } from './in-workers.ts';
 import type { EntrySteps } from './entry-steps.ts';
 import { writeDeviceFiles } from './write-device-files.ts';
 import type { EntryLog } from './logs-of-entries.ts';
@@ -25,7 +25,6 @@ export interface EntryJob {
 
 // Starting a worker costs as much as some twenty entries; below twice that, one thread is sooner done.
 const WORTH_WORKERS = 40;
-const BATCH = 8;
 /** One entry needs some 20 MB at most; without a limit each thread lets its garbage grow to several hundred. */
 const WORKER_MEMORY = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 24 };
 
@@ -37,7 +36,9 @@ export async function prepareMany(
   onDone: (count: number) => void,
 ): Promise<EntryRecord[]> {
   const workers = steps === null && jobs.length > WORTH_WORKERS ? Math.min(availableParallelism(), 4) : 1;
-  return workers < 2 ? inProcess(jobs, start, steps, onDone) : inWorkers(jobs, start, workers, onDone);
+  if (workers < 2) return inProcess(jobs, start, steps, onDone);
+  const script = new URL('./entry-worker.ts', import.meta.url);
+  return inWorkers(jobs, { script, start, count: workers, memory: WORKER_MEMORY, ahead: 2 }, onDone);
 }
 
 async function inProcess(
@@ -79,48 +80,4 @@ export interface WorkerStart {
   readonly bench: Bench;
   /** Whether what only the pages need is made too. */
   readonly forPages: boolean;
-}
-
-/** What goes to a worker and what comes back. */
-export interface WorkerOrder {
-  readonly first: number;
-  readonly jobs: readonly EntryJob[];
-}
-export interface WorkerAnswer {
-  readonly first: number;
-  readonly records: readonly EntryRecord[];
-}
-
-function inWorkers(jobs: readonly EntryJob[], start: WorkerStart, count: number, onDone: (count: number) => void): Promise<EntryRecord[]> {
-  const records: EntryRecord[] = [];
-  let next = 0;
-  let done = 0;
-  const threads = Array.from(
-    { length: count },
-    () => new Worker(new URL('./entry-worker.ts', import.meta.url), { workerData: start, resourceLimits: WORKER_MEMORY }),
-  );
-  const feed = (worker: Worker): void => {
-    const order: WorkerOrder = { first: next, jobs: jobs.slice(next, next + BATCH) };
-    next += order.jobs.length;
-    if (order.jobs.length > 0) worker.postMessage(order);
-  };
-  const working = new Promise<EntryRecord[]>((resolve, reject) => {
-    for (const worker of threads) {
-      worker.on('error', reject);
-      worker.on('exit', (code) => {
-        if (done < jobs.length) reject(new Error(`A worker ended early (exit code ${String(code)})`));
-      });
-      worker.on('message', ({ first, records: answered }: WorkerAnswer) => {
-        answered.forEach((record, index) => (records[first + index] = record));
-        done += answered.length;
-        onDone(done);
-        if (done === jobs.length) resolve(records);
-        else feed(worker);
-      });
-      // Two batches each, so that no worker waits for its next one.
-      feed(worker);
-      feed(worker);
-    }
-  });
-  return working.finally(() => Promise.all(threads.map((worker) => worker.terminate())));
 }
