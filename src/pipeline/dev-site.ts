@@ -34,7 +34,7 @@ export async function startDev(options: DevOptions): Promise<DevSession> {
     prepare({ content: options.content, prepared: options.prepared, cache: options.cache, mode: 'dev' });
   const first = await read();
   await options.onPrepared(first);
-  const child = startServer(options, first.manifest.site.address);
+  const child = startServer(options);
   const stopWatching = watchContent(options.content, async () => {
     try {
       await options.onPrepared(await read());
@@ -51,8 +51,8 @@ export async function startDev(options: DevOptions): Promise<DevSession> {
   return { ended, stop: () => void child.kill() };
 }
 
-function startServer(options: DevOptions, address: string | null): ChildProcess {
-  const environment = siteEnvironment({ ...options, address }, options.prepared);
+function startServer(options: DevOptions): ChildProcess {
+  const environment = siteEnvironment(options, options.prepared);
   const child = spawn(
     process.execPath,
     [siteProgram(), 'dev', '--root', PROJECT_ROOT, '--host', '127.0.0.1', '--port', String(options.port)],

@@ -1,6 +1,9 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import type { AstroIntegration } from 'astro';
+import { siteFiles } from '../pages/site-files.ts';
+import { siteAddresses } from '../pipeline/site-addresses.ts';
+import { preparedCorpus } from './data/prepared-corpus.ts';
 import { readPhotoList } from '../pipeline/photos/photo-list.ts';
 import { openDataPath } from '../pipeline/open-data-path.ts';
 
@@ -22,13 +25,15 @@ export function watchPrepared(prepared: string | undefined): AstroIntegration {
           server.ws.send({ type: 'full-reload' });
         };
         server.middlewares.use((request, response, next) => {
-          const file = openDataFile(prepared, request.url ?? '', server.config.base);
-          if (file === null) {
+          const path = pathInSite(request.url ?? '', server.config.base);
+          const file = openDataFile(prepared, path);
+          const content = file === null ? textOverAll(path, server.config.base) : readFileSync(file);
+          if (content === null) {
             next();
             return;
           }
-          response.setHeader('content-type', TYPES[extname(file)] ?? 'application/json');
-          response.end(readFileSync(file));
+          response.setHeader('content-type', TYPES[extname(file ?? path)] ?? 'application/json');
+          response.end(content);
         });
         server.watcher.add(manifest);
         server.watcher.on('change', tell);
@@ -38,15 +43,33 @@ export function watchPrepared(prepared: string | undefined): AstroIntegration {
   };
 }
 
-const TYPES: Readonly<Record<string, string>> = { '.csv': 'text/csv; charset=utf-8', '.webp': 'image/webp', '.jpg': 'image/jpeg' };
+const TYPES: Readonly<Record<string, string>> = {
+  '.csv': 'text/csv; charset=utf-8',
+  '.html': 'text/html; charset=utf-8',
+  '.webp': 'image/webp',
+  '.jpg': 'image/jpeg',
+  '.xml': 'application/atom+xml; charset=utf-8',
+};
+
+/** Path from the root of the site, without a slash before it. */
+function pathInSite(url: string, base: string): string {
+  const path = new URL(url, 'http://site.invalid').pathname;
+  return path.startsWith(base) ? path.slice(base.length).replace(/^\//, '') : path.slice(1);
+}
 
 /** The data file that an address asks for: a finished site holds these as files, while writing they lie in the prepared folder. */
-function openDataFile(prepared: string, url: string, base: string): string | null {
-  const path = new URL(url, 'http://site.invalid').pathname;
-  const inside = path.startsWith(base) ? path.slice(base.length) : path.slice(1);
-  if (inside.startsWith('photos/')) return readPhotoList(prepared).pictures.find(({ address }) => address === `/${inside}`)?.file ?? null;
-  if (!/^(?:data\/[a-z.]+|teardowns\/[a-z0-9-]+\/(?:data\.json|parts\.csv)|(?:compare|planner)\/sheets\/[a-z0-9-]+\.json)$/.test(inside))
+function openDataFile(prepared: string, path: string): string | null {
+  if (path.startsWith('photos/')) return readPhotoList(prepared).pictures.find(({ address }) => address === `/${path}`)?.file ?? null;
+  if (!/^(?:data\/[a-z.]+|teardowns\/[a-z0-9-]+\/(?:data\.json|parts\.csv)|(?:compare|planner)\/sheets\/[a-z0-9-]+\.json)$/.test(path))
     return null;
-  const file = openDataPath(prepared, inside);
+  const file = openDataPath(prepared, path);
   return existsSync(file) ? file : null;
+}
+
+/** What a finished site holds as a file over all sheets: the finder's rows, the search index, the feed, a former address with a file's name. */
+function textOverAll(path: string, base: string): string | null {
+  if (!/^(?:finder\/rows\.json|search\/.+\.json|feed\.xml|.+\.html)$/.test(path)) return null;
+  const corpus = preparedCorpus();
+  const addresses = siteAddresses(base.endsWith('/') ? base : `${base}/`, corpus.manifest.site.address);
+  return siteFiles(corpus, addresses).find((file) => file.path === path)?.text ?? null;
 }

@@ -66,10 +66,7 @@ function dropOldFrames(shelf: string, current: string): void {
 }
 
 /** The environment in which the site's own configuration finds its folders. */
-export function siteEnvironment(
-  request: Pick<FramesRequest, 'prepared' | 'cache' | 'base'> & { readonly address: string | null },
-  folder: string,
-): Record<string, string> {
+export function siteEnvironment(request: Pick<FramesRequest, 'prepared' | 'cache' | 'base'>, folder: string): Record<string, string> {
   return {
     SEAMLINE_PREPARED: resolve(request.prepared),
     SEAMLINE_OUT: folder,
@@ -77,7 +74,6 @@ export function siteEnvironment(
     // A variable of this name in the caller's environment (test runners and hosts set one) would win over the base path in templates.
     BASE_URL: request.base,
     SEAMLINE_CACHE: resolve(request.cache),
-    ...(request.address === null ? {} : { SEAMLINE_SITE: request.address }),
     ASTRO_TELEMETRY_DISABLED: '1',
   };
 }
@@ -94,7 +90,7 @@ const MEMORY_FLAGS = ['--max-old-space-size=400', '--max-semi-space-size=8'];
 async function pagesByAstro(request: FramesRequest, folder: string): Promise<void> {
   const child = spawn(process.execPath, [...MEMORY_FLAGS, siteProgram(), 'build', '--root', PROJECT_ROOT], {
     cwd: PROJECT_ROOT,
-    env: { ...process.env, ...siteEnvironment({ ...request, address: request.site.address }, folder), NODE_ENV: 'production' },
+    env: { ...process.env, ...siteEnvironment(request, folder), NODE_ENV: 'production' },
     stdio: ['ignore', 'pipe', 'pipe'],
     ...(request.signal === undefined ? {} : { signal: request.signal }),
   });
