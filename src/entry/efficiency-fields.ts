@@ -9,7 +9,7 @@ export type EfficiencyRunSource = Exclude<EfficiencySource, readonly unknown[]>;
 /** What a point is beyond the conditions that its run gives it. */
 export type PointFields = Pick<
   EfficiencyPoint,
-  'statistic' | 'loads' | 'load' | 'current' | 'input' | 'efficiency' | 'measuredOutput' | 'path'
+  'statistic' | 'loads' | 'load' | 'current' | 'input' | 'efficiency' | 'notSustained' | 'measuredOutput' | 'path'
 >;
 
 /** A point of which nothing is known. */
@@ -19,5 +19,6 @@ export const NO_FIELDS: Omit<PointFields, 'statistic' | 'path'> = {
   current: null,
   input: null,
   efficiency: null,
+  notSustained: null,
   measuredOutput: null,
 };

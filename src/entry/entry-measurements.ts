@@ -41,6 +41,8 @@ export interface EfficiencyPoint {
   readonly load: Fact<'ratio'> | Fact<'power'> | Fact<'resistance'> | null;
   readonly input: Fact<'power'> | null;
   readonly efficiency: Fact<'ratio'> | null;
+  /** The author's words for a load that was set and not held: "not sustained, C1 fell to 12 V"; null where it was held. */
+  readonly notSustained: string | null;
   readonly place: 'board' | 'connector' | 'cable end' | null;
   /** Cable between port and load, where one was used. */
   readonly cable: CableUsed | null;

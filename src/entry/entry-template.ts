@@ -76,6 +76,7 @@ insulation:
 measurements:
   efficiency:
     - { port: C1, line: ‹230 V 50 Hz›, output: ‹20 V›, at: connector, points: { 10 %: ‹86.4 %›, 25 %: ‹90.1 %›, 50 %: ‹92.0 %›, 75 %: ‹92.3 %›, 100 %: ‹92.1 %› } }
+    # Several ports at once: - { port: C1 + C2, line: 230 V, output: 20 V + 9 V, at: connector, points: { 50 %: "20.03 V 0.9 A + 8.99 V 0.5 A, 25.4 W", 100 %: not sustained } }
   standby: { 230 V: ‹42 mW› }
   ripple: { 20 V: ‹92 mV› }
   thermal: { case top: ‹62 °C› }

@@ -3,11 +3,14 @@ import type { Dimension } from '../units/dimension.ts';
 import { readQuantity } from '../units/read-quantity.ts';
 import type { EfficiencyPoint, EntryEvidence, Fact } from './entry.ts';
 import { type EfficiencyRunSource, NO_FIELDS, type PointFields } from './efficiency-fields.ts';
+import { reportEmptyResult } from './empty-result.ts';
+import { notSustainedWords } from './not-sustained.ts';
 import { readCable } from './read-cable.ts';
 import { readPortList } from './read-port-list.ts';
 import { readSetOutputs } from './read-set-outputs.ts';
 import { readSharedPoints, type SharedRun, unmeasuredLoads } from './read-shared-points.ts';
 import { listed, readAnyFact, readFact, type ReadingContext, readRatingFact, written } from './reading-context.ts';
+import { reportWords } from './words-in-result.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
 
 type Run = EfficiencyRunSource;
@@ -68,7 +71,9 @@ function keyedPoints(context: ReadingContext, run: Run, path: DataPath, evidence
   return Object.entries(run.points ?? {}).map(([key, value]) => {
     const at = [...path, 'points', key];
     const load = readKeyedLoad(context, key, at, evidence);
+    const before = context.findings.length;
     const result = readResult(context, value, at, evidence);
+    reportEmptyResult(context, { text: value, path: at }, result, before);
     const current =
       load?.quantity.dimension === 'current' ? { ...load, quantity: { ...load.quantity, dimension: 'current' as const } } : null;
     return {
@@ -113,17 +118,28 @@ function narrowed(load: Fact, dimension: 'ratio' | 'power' | 'resistance'): Effi
   return { ...load, quantity: { ...load.quantity, dimension } };
 }
 
-/** "79.5 %", "17.7 W", "4.998 V 17.7 W", "4.998 V 3 A 17.7 W 84.7 %". */
+/** "79.5 %", "17.7 W", "4.998 V 17.7 W", "4.998 V 3 A 17.7 W 84.7 %", "not sustained". */
 function readResult(context: ReadingContext, text: string, path: DataPath, evidence: EntryEvidence): Partial<PointFields> {
+  const notSustained = notSustainedWords(text);
+  if (notSustained !== null) return { notSustained };
   const single = (['ratio', 'power'] as const).find((dimension) => readQuantity(text, dimension).ok);
   if (single === 'ratio') return { efficiency: readFact(context, { text, path, evidence }, 'ratio') };
   if (single === 'power') return { input: readFact(context, { text, path, evidence }, 'power') };
   const { rating, evidence: known } = readRatingFact(context, { text, path, evidence }, null);
-  const pick = <D extends Dimension>(dimension: D): Fact<D> | null => {
-    const quantity = rating?.quantities.find((candidate) => candidate.dimension === dimension);
+  reportWords(context, rating, path);
+  const left = [...(rating?.quantities ?? [])];
+  const take = <D extends Dimension>(dimension: D): Fact<D> | null => {
+    const index = left.findIndex((candidate) => candidate.dimension === dimension);
+    const [quantity] = index < 0 ? [] : left.splice(index, 1);
     return quantity === undefined ? null : { quantity: { ...quantity, dimension }, evidence: known, path };
   };
-  return { efficiency: pick('ratio'), input: pick('power'), measuredOutput: pick('voltage'), current: pick('current') };
+  const result = { efficiency: take('ratio'), input: take('power'), measuredOutput: take('voltage'), current: take('current') };
+  const [surplus] = left;
+  if (surplus !== undefined) {
+    const message = `"${surplus.written}" has no place beside what else is written of this point.`;
+    context.findings.push(readingFinding('loads-mismatch', atValue(path), message));
+  }
+  return result;
 }
 
 function singlePoint(context: ReadingContext, run: Run, path: DataPath, evidence: EntryEvidence): readonly PointFields[] {
@@ -132,6 +148,8 @@ function singlePoint(context: ReadingContext, run: Run, path: DataPath, evidence
   const current = readFact(context, written(run.current, [...path, 'current'], evidence), 'current');
   const asCurrent =
     load?.quantity.dimension === 'current' ? { ...load, quantity: { ...load.quantity, dimension: 'current' as const } } : null;
+  const notSustained = notSustainedWords(run.efficiency);
+  const stated = notSustained === null ? run.efficiency : undefined;
   return [
     {
       ...NO_FIELDS,
@@ -139,7 +157,8 @@ function singlePoint(context: ReadingContext, run: Run, path: DataPath, evidence
       load: notCurrent(load),
       current: current ?? asCurrent,
       input: readFact(context, written(run.input, [...path, 'input'], evidence), 'power'),
-      efficiency: readFact(context, written(run.efficiency, [...path, 'efficiency'], evidence), 'ratio'),
+      efficiency: readFact(context, written(stated, [...path, 'efficiency'], evidence), 'ratio'),
+      notSustained,
       path,
     },
   ];

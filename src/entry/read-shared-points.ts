@@ -3,9 +3,12 @@ import type { Dimension } from '../units/dimension.ts';
 import type { Quantity } from '../units/quantity.ts';
 import { type EfficiencyRunSource, NO_FIELDS, type PointFields } from './efficiency-fields.ts';
 import type { EfficiencyPoint, EntryEvidence, Fact, PortLoad } from './entry.ts';
+import { reportEmptyResult } from './empty-result.ts';
+import { notSustainedWords } from './not-sustained.ts';
 import { piecesBetween } from './pieces-between.ts';
 import { readFact, type ReadingContext, readRatingFact, type Written } from './reading-context.ts';
 import { atKey, atValue, readingFinding } from './reading-rules.ts';
+import { reportWords } from './words-in-result.ts';
 import { splitEvidence } from './split-evidence.ts';
 import { counted } from '../units/counted.ts';
 
@@ -24,15 +27,18 @@ export function readSharedPoints(context: ReadingContext, source: EfficiencyRunS
   const keyed = Object.entries(source.points ?? {}).map(([key, value]): PointFields => {
     const path = [...run.path, 'points', key];
     const { load, currents } = readLoad(context, key, atKey(path), run, path);
-    return {
-      ...NO_FIELDS,
-      statistic: 'point',
-      load,
-      ...readResult(context, { text: value, path, evidence: run.evidence }, run, currents),
-      path,
-    };
+    const before = context.findings.length;
+    const result = readResult(context, { text: value, path, evidence: run.evidence }, run, currents);
+    // Currents that stand in the key are no result.
+    const ofResult = currents.some((current) => current !== null) ? { ...result, loads: result.loads.filter(hasResult) } : result;
+    reportEmptyResult(context, { text: value, path }, ofResult, before);
+    return { ...NO_FIELDS, statistic: 'point', load, ...result, path };
   });
   return [...keyed, ...readSinglePoint(context, source, run)];
+}
+
+function hasResult({ measuredOutput, power }: PortLoad): boolean {
+  return measuredOutput !== null || power !== null;
 }
 
 function readSinglePoint(context: ReadingContext, source: EfficiencyRunSource, run: SharedRun): readonly PointFields[] {
@@ -41,14 +47,15 @@ function readSinglePoint(context: ReadingContext, source: EfficiencyRunSource, r
     const text = source[key];
     return text === undefined ? null : readFact(context, { text, path: [...run.path, key], evidence: run.evidence }, dimension);
   };
+  const notSustained = notSustainedWords(source.efficiency);
   const loadPath = [...run.path, 'load'];
   const currentPath = [...run.path, 'current'];
   const { load, currents } =
     source.load === undefined ? { load: null, currents: none(run) } : readLoad(context, source.load, atValue(loadPath), run, loadPath);
   const drawn =
     source.current === undefined ? currents : readLoad(context, source.current, atValue(currentPath), run, currentPath).currents;
-  const [input, efficiency] = [fact('input', 'power'), fact('efficiency', 'ratio')];
-  return [{ ...NO_FIELDS, statistic: 'point', load, loads: portLoads(run, drawn), input, efficiency, path: run.path }];
+  const [input, efficiency] = [fact('input', 'power'), notSustained === null ? fact('efficiency', 'ratio') : null];
+  return [{ ...NO_FIELDS, statistic: 'point', load, loads: portLoads(run, drawn), input, efficiency, notSustained, path: run.path }];
 }
 
 /** Ports with the voltage that was set at each, where nothing was measured at one of them. */
@@ -104,16 +111,19 @@ function isDimension<D extends Dimension>(fact: Fact, dimension: D): fact is Fac
   return fact.quantity.dimension === dimension;
 }
 
-/** "20.01 V 2.5 A + 8.97 V 1.1 A, 65.2 W 91.9 %": a piece for each port, then input power and efficiency; or these two alone. */
+/** "20.01 V 2.5 A + 8.97 V 1.1 A, 65.2 W 91.9 %": a piece for each port, then input power and efficiency; or these two alone; or "not sustained". */
 function readResult(
   context: ReadingContext,
   written: Written,
   run: SharedRun,
   currents: Currents,
-): Pick<PointFields, 'loads' | 'input' | 'efficiency'> {
+): Pick<PointFields, 'loads' | 'input' | 'efficiency' | 'notSustained'> {
+  const notSustained = notSustainedWords(written.text);
+  if (notSustained !== null) return { loads: portLoads(run, currents), input: null, efficiency: null, notSustained };
   const { text, evidence } = splitEvidence(written.text);
   const pieces = piecesBetween(text, /\+/u).map((each) => {
     const { rating } = readRatingFact(context, { ...written, text: each.piece, evidence: evidence ?? written.evidence }, null, each.start);
+    reportWords(context, rating, written.path, each.start);
     return { ...each, left: [...(rating?.quantities ?? [])], isRead: rating !== null };
   });
   const known = { evidence: evidence ?? written.evidence, path: written.path };
@@ -136,7 +146,7 @@ function readResult(
       });
   const [input, efficiency] = last === undefined ? [null, null] : [take(last.left, 'power'), take(last.left, 'ratio')];
   if (!isShared && pieces.every(({ isRead }) => isRead)) reportLeft(context, written, run, pieces);
-  return { loads, input, efficiency };
+  return { loads, input, efficiency, notSustained };
 }
 
 /** Pieces without a port, and quantities without a place. */

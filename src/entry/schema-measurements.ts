@@ -29,12 +29,12 @@ const EFFICIENCY_RUN_SCHEMA = z
       .record(z.string().min(1), z.string().min(1))
       .optional()
       .describe(
-        'Load to result: load in %, A, W or Ω; result as efficiency, input power, or both with the measured output voltage. Example: { 25 %: 79.5 %, 3 A: 4.998 V 17.7 W, 10 Ω: "> 94 %" }. Several ports: load in % or W of all together, or A each; volts and amperes (or watts) of each port with plus signs between, then the input power of all. Example: { 50 %: "20.03 V 0.9 A + 8.99 V 0.5 A, 25.4 W" }. Per cent of several ports means that each carries this share of what it is rated for, made smaller alike where all of them together would be above the total.',
+        'Load to result: load in %, A, W or Ω; result as efficiency, input power, or both with the measured output voltage. Example: { 25 %: 79.5 %, 3 A: 4.998 V 17.7 W, 10 Ω: "> 94 %" }. Several ports: load in % or W of all together, or A each; volts and amperes (or watts) of each port with plus signs between, then the input power of all. Example: { 50 %: "20.03 V 0.9 A + 8.99 V 0.5 A, 25.4 W" }. Per cent of several ports means that each carries this share of what it is rated for, made smaller alike where all of them together would be above the total. A load that the device did not hold (it folded back or reset while it was loaded): "not sustained", with what happened behind it. Example: { 75 %: 91.0 %, 100 %: "not sustained, C1 fell back to 12 V" }',
       ),
     load: reading('Load of a single point.', '100 %', '3 A', '10 Ω').optional(),
     current: reading('Measured output current of a single point; with several ports one each.', '3 A', '2.5 A + 1.1 A').optional(),
     input: reading('Input power of a single point.', '71.1 W').optional(),
-    efficiency: reading('Efficiency of a single point.', '91.2 %', '"> 94 %"').optional(),
+    efficiency: reading('Efficiency of a single point; or that the load was not held.', '91.2 %', '"> 94 %"', 'not sustained').optional(),
     average: reading('Average of the 25, 50, 75 and 100 % points, where only that is stated.', '92.8 %').optional(),
     peak: reading('Highest efficiency, where only that is stated.', '94 %').optional(),
   })

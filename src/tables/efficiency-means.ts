@@ -1,5 +1,5 @@
 import type { EfficiencyRun, RunPoint } from '../derived/efficiency/efficiency-figures.ts';
-import { nearestTo } from '../derived/efficiency/run-mean.ts';
+import { isUnsustainedAt, nearestTo } from '../derived/efficiency/run-mean.ts';
 import type { Known } from '../values/value.ts';
 import { counted, detailColumn, numberColumn, plainGroup, textColumn, words } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
@@ -34,27 +34,29 @@ function build({ derived }: TableInput): Table | null {
 }
 
 function rowOf(run: EfficiencyRun, index: number): Row {
-  const full = nearestTo(run.points, 1);
   return {
     id: `run-${String(index + 1)}`,
     cells: [
       words(run.port, 'not given'),
       words(run.settings?.replaceAll(' V', '') ?? null),
       words(run.line === null ? null : shortNumber(run.line)),
-      ...LOADS.map((share) => pointCell(nearestTo(run.points, share))),
-      fullCell(full, (point) => point.output),
-      fullCell(full, (point) => point.loss),
+      ...LOADS.map((share) => pointCell(run, share)),
+      fullCell(run, (point) => point.output),
+      fullCell(run, (point) => point.loss),
       { kind: 'value', value: run.mean, unit: '%', decimals: 1 },
     ],
   };
 }
 
-function fullCell(full: RunPoint | null, of: (point: RunPoint) => Known<'power'>): Cell {
-  return full === null ? { kind: 'missing', reason: 'full load not measured' } : { kind: 'value', value: of(full), unit: 'W', decimals: 1 };
+function fullCell({ points }: EfficiencyRun, of: (point: RunPoint) => Known<'power'>): Cell {
+  const full = nearestTo(points, 1);
+  const reason = isUnsustainedAt(points, 1) ? 'full load not sustained' : 'full load not measured';
+  return full === null ? { kind: 'missing', reason } : { kind: 'value', value: of(full), unit: 'W', decimals: 1 };
 }
 
-function pointCell(point: RunPoint | null): Cell {
-  if (point === null) return { kind: 'missing', reason: 'not measured' };
+function pointCell({ points }: EfficiencyRun, share: number): Cell {
+  const point = nearestTo(points, share);
+  if (point === null) return { kind: 'missing', reason: isUnsustainedAt(points, share) ? 'not sustained' : 'not measured' };
   const bound = point.source.efficiency?.quantity.written;
   // A bound has no number of its own: it stands as it was written.
   return 'missing' in point.efficiency && bound !== undefined

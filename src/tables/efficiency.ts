@@ -70,6 +70,7 @@ function rowOf(point: EfficiencyPoint, index: number, known: WorkedOut): Row {
 
 /** As written where it is written; a bound has no other form. */
 function efficiencyCell(point: EfficiencyPoint, known: WorkedOut): Cell {
+  if (point.notSustained !== null) return { kind: 'text', text: point.notSustained };
   const value = point.efficiency === null ? known.get(point.path.join('.')) : undefined;
   return value === undefined || isMissing(value) ? factCell(point.efficiency) : { kind: 'value', value, decimals: 1 };
 }

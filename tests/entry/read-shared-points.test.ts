@@ -88,6 +88,41 @@ describe('a point of several ports', () => {
   });
 });
 
+describe('a load that was not held', () => {
+  it.each([
+    ['of several ports', run('100 %: not sustained, 75 %: "15 V 1 A + 9 V 1 A, 27 W"')],
+    ['with what happened', run('100 %: "not sustained, C1 fell back to 12 V"')],
+    ['by the current of each', run('2 A + 1 A: Not sustained')],
+    ['of one port', '{ port: C1, output: 20 V, points: { 100 %: "not sustained: it reset" } }'],
+    ['as a single point', '{ port: C1 + A1, output: 20 V, load: 100 %, efficiency: not sustained }'],
+    ['as a single point of one port', '{ port: C1, output: 20 V, load: 100 %, efficiency: not sustained }'],
+  ])('%s is said in place of a result', (_, text) => {
+    const { points, findings } = read(text);
+    expect(findings).toEqual([]);
+    const [point] = points;
+    expect(point?.notSustained?.startsWith('not sustained')).toBe(true);
+    expect([point?.input, point?.efficiency, point?.measuredOutput]).toEqual([null, null, null]);
+  });
+
+  it('keeps the words and the load that was set', () => {
+    const [point] = read(run('2 A + 1 A: "not sustained, C1 fell back to 12 V"')).points;
+    expect(point?.notSustained).toBe('not sustained, C1 fell back to 12 V');
+    expect(loadsOf(point).map(([port, , , amps]) => [port, amps])).toEqual([
+      ['C1', 2],
+      ['A1', 1],
+    ]);
+  });
+
+  it('is no word of the author’s own: others are reported', () => {
+    expect(read(run('100 %: unsustainable')).findings).toHaveLength(1);
+    expect(read(run('100 %: not sustainedly 3 W')).findings).toHaveLength(1);
+    expect(read(run('100 %: "20 V 1 A + 9 V 0.9 A, fell to 17 W"')).findings[0]).toContain('"fell');
+    expect(read('{ port: C1, output: 20 V, points: { 100 %: fell to 17 W } }').findings[0]).toContain('is no figure of a point');
+    expect(read('{ port: C1, output: 20 V, points: { 100 %: fine } }').findings).toHaveLength(1);
+    expect(read('{ port: C1, output: 20 V, points: { 100 %: 20 V 1 A 21 W 45 °C } }').findings[0]).toContain('"45 °C" has no place');
+  });
+});
+
 describe('what does not match is said where it stands', () => {
   it.each([
     ['an unknown port', run('50 %: 90 %', 'port: C1 + C9, output: 20 V'), 'There is no port "C9".'],

@@ -104,6 +104,7 @@ function efficiencyData(point: Entry['efficiency'][number]): DeviceData['efficie
     load: factData(load),
     input: factData(input),
     efficiency: factData(efficiency),
+    notSustained: point.notSustained,
   };
 }
 

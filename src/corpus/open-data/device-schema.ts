@@ -125,6 +125,7 @@ const DEVICE_SCHEMA = z.strictObject({
       load: QUANTITY.nullable(),
       input: QUANTITY.nullable(),
       efficiency: QUANTITY.nullable(),
+      notSustained: TEXT.describe('Words for a load that was set and not held; null where it was held'),
     }),
   ),
   photos: z

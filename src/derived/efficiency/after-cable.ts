@@ -19,6 +19,7 @@ export function afterCable(rule: EfficiencyRule, run: EfficiencyRun): { readonly
   if (rule.cableOhms === null || run.place !== 'connector' || run.ports.length === 0) return { run, remark: null };
   const resistances = run.ports.map((port) => cableOf(rule, port));
   const points = run.points.map((point): RunPoint => {
+    if (point.source.notSustained !== null) return point;
     const { input } = point.source;
     const output = powerAtEnd(point.source, resistances);
     if (input === null || isMissing(output)) return { ...point, span: null };
@@ -26,7 +27,8 @@ export function afterCable(rule: EfficiencyRule, run: EfficiencyRun): { readonly
     return { ...point, output, efficiency, span: isMissing(efficiency) ? null : { low: efficiency.low, high: efficiency.high } };
   });
   // Where a current or an input power was not measured, nothing can be taken off, and the run decides nothing.
-  const isWhole = points.every(({ span }) => span !== null) && points.length > 0;
+  const held = points.filter(({ source }) => source.notSustained === null);
+  const isWhole = held.every(({ span }) => span !== null) && held.length > 0;
   const remark = isWhole
     ? `${cableWords(resistances)} of cable taken off`
     : 'a cable has to be taken off, for which output current and input power are needed';

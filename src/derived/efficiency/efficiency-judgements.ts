@@ -1,13 +1,14 @@
 import type { Entry } from '../../entry/entry.ts';
 import { limitAt, type EfficiencyLine } from '../../standards/efficiency/efficiency-rule.ts';
 import { EFFICIENCY_RULES } from '../../standards/efficiency/index.ts';
-import type { Known } from '../../values/value.ts';
+import { missing } from '../../values/missing.ts';
+import { isMissing, type Known } from '../../values/value.ts';
 import { afterCable } from './after-cable.ts';
 import type { EfficiencyJudgement, EfficiencyRun, EfficiencySpan, LimitVerdict } from './efficiency-figures.ts';
 import { unevenSpread } from './load-spread.ts';
 import { lookedAt, type LookedAt } from './looked-at.ts';
 import type { NameplatePower } from './nameplate-power.ts';
-import { MEAN_LOADS, nearestTo } from './run-mean.ts';
+import { isUnsustainedAt, MEAN_LOADS, meanOfHeld, nearestTo, unsustainedLoads } from './run-mean.ts';
 
 /** Every run against every rule that looks at such a run: the mean, and a tenth of the load where the rule has a limit for it. */
 export function efficiencyJudgements(entry: Entry, runs: readonly EfficiencyRun[], rated: Known<'power'>): readonly EfficiencyJudgement[] {
@@ -22,15 +23,24 @@ export function efficiencyJudgements(entry: Entry, runs: readonly EfficiencyRun[
 function averageOf(looked: LookedAt): readonly EfficiencyJudgement[] {
   const { rule, tested } = looked;
   const { run: corrected, remark } = afterCable(rule, tested.run);
+  // A mean that the author states stands, whatever was held.
+  const unsustained = isMissing(corrected.mean) ? unsustainedLoads(corrected.points) : [];
+  const held = unsustained.length > 0 && rule.leavesOutUnsustained ? meanOfHeld(corrected.points) : null;
+  const isOpen = unsustained.length > 0 && held === null;
   return judged(looked, {
     of: 'average',
     watts: looked.watts,
-    measured: corrected.mean,
-    span: corrected.meanSpan,
+    measured: held?.mean ?? corrected.mean,
+    span: held === null ? corrected.meanSpan : held.span,
     limits: rule.average[looked.outputClass],
-    uneven: unevenSpread(tested.run, MEAN_LOADS),
-    remarks: [tested.remark, remark],
+    withheld: isOpen ? unsustainedWords(unsustained) : unevenSpread(tested.run, MEAN_LOADS),
+    remarks: [held === null ? null : `${unsustainedWords(unsustained)}, and left out of the mean`, tested.remark, remark],
   });
+}
+
+/** "100 % of the load not sustained", or of several loads. */
+function unsustainedWords(shares: readonly number[]): string {
+  return `${shares.map((share) => `${String(share * 100)} %`).join(' and ')} of the load not sustained`;
 }
 
 /** A tenth of the load is one of the nameplate, at the lowest voltage too: the 2 A of the other loads do not hold for it. */
@@ -40,14 +50,15 @@ function tenthOf(looked: LookedAt): readonly EfficiencyJudgement[] {
   if (atTenth === null || wattsOfTenth.high <= atTenth.aboveWatts) return [];
   const { run: corrected, remark } = afterCable(rule, run);
   const point = nearestTo(corrected.points, 0.1);
-  if (point === null) return [];
+  const isUnsustained = isUnsustainedAt(corrected.points, 0.1);
+  if (point === null && !isUnsustained) return [];
   return judged(looked, {
     of: 'a tenth of the load',
     watts: wattsOfTenth,
-    measured: point.efficiency,
-    span: point.span,
+    measured: point?.efficiency ?? missing('not sustained'),
+    span: point?.span ?? null,
     limits: atTenth.lines[looked.outputClass],
-    uneven: unevenSpread(run, [0.1]),
+    withheld: isUnsustained ? unsustainedWords([0.1]) : unevenSpread(run, [0.1]),
     remarks: [remark],
   });
 }
@@ -58,17 +69,17 @@ interface Figure {
   readonly measured: Known<'ratio'>;
   readonly span: EfficiencySpan | null;
   readonly limits: EfficiencyLine | null;
-  /** Why the loads are not those of the test. */
-  readonly uneven: string | null;
+  /** Why the figure decides nothing: the loads are not those of the test, or one of them was not held; null where it may. */
+  readonly withheld: string | null;
   readonly remarks: readonly (string | null)[];
 }
 
 function judged({ rule, run, outputClass: kind, undecided }: LookedAt, figure: Figure): readonly EfficiencyJudgement[] {
-  const { of, watts, measured, span, limits, uneven } = figure;
+  const { of, watts, measured, span, limits, withheld } = figure;
   const limit = limits === null ? null : limitAt(limits, watts.high);
   const lenient = limits === null ? null : limitAt(limits, watts.low);
   if (limits === null || limit === null || lenient === null) return [];
-  const reason = undecided ?? uneven;
+  const reason = undecided ?? withheld;
   const [strictly, leniently] = span === null ? (['undecided', 'undecided'] as const) : [verdictOf(span, limit), verdictOf(span, lenient)];
   const isOpen = reason === null && strictly !== leniently;
   const practice = run.ports.length > 1 && rule.severalPorts === 'common practice' ? 'loads of several ports by common practice' : null;

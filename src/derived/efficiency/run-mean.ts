@@ -1,6 +1,10 @@
 import type { EfficiencyPoint } from '../../entry/entry.ts';
 import { meanEfficiency } from '../../formulas/loss/mean-efficiency.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
+import { meanOfSustainedLoads } from '../../formulas/loss/mean-of-sustained-loads.ts';
+import { sumOfEfficiencies } from '../../formulas/loss/sum-of-efficiencies.ts';
+import { foldFormula } from '../../values/fold-formula.ts';
+import { exact } from '../../values/exact.ts';
 import { missing } from '../../values/missing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { factValue } from '../fact-value.ts';
@@ -24,7 +28,10 @@ export function runMean(
   }
   const [quarter, half, threeQuarters, full] = MEAN_LOADS.map((share) => nearestTo(computed, share));
   const at = (point: RunPoint | null | undefined, percent: number): Known<'ratio'> =>
-    point?.efficiency ?? missing(`no point near ${String(percent)} % of the load`, [`efficiency at ${String(percent)} %`]);
+    point?.efficiency ??
+    (isUnsustainedAt(computed, percent / 100)
+      ? missing(`${String(percent)} % of the load was not sustained`)
+      : missing(`no point near ${String(percent)} % of the load`, [`efficiency at ${String(percent)} %`]));
   const mean = applyFormula(meanEfficiency, {
     quarter: at(quarter, 25),
     half: at(half, 50),
@@ -34,9 +41,32 @@ export function runMean(
   return { mean, span: spanOfMean([quarter, half, threeQuarters, full]) };
 }
 
-function spanOfMean(points: readonly (RunPoint | null | undefined)[]): EfficiencySpan | null {
+/** Loads of the mean that were set and not held, as shares. */
+export function unsustainedLoads(points: readonly RunPoint[], shares: readonly number[] = MEAN_LOADS): readonly number[] {
+  return shares.filter((share) => isUnsustainedAt(points, share));
+}
+
+/** Whether a load near this one was set and not held, and none near it was. */
+export function isUnsustainedAt(points: readonly RunPoint[], share: number): boolean {
+  const isNear = (point: RunPoint): boolean => point.share !== null && Math.abs(point.share - share) <= NEAR;
+  return nearestTo(points, share) === null && points.some((point) => point.source.notSustained !== null && isNear(point));
+}
+
+/** Mean over the loads that were held, with what is certain of it; every load that is left out must have been tried. */
+export function meanOfHeld(points: readonly RunPoint[]): { readonly mean: Known<'ratio'>; readonly span: EfficiencySpan | null } {
+  const asked = MEAN_LOADS.filter((share) => !isUnsustainedAt(points, share));
+  const held = asked.map((share) => nearestTo(points, share));
+  const absent = asked.find((_, index) => held[index] === null);
+  if (absent !== undefined) return { mean: missing(`no point near ${String(absent * 100)} % of the load`), span: null };
+  const known = held.flatMap((point) => point?.efficiency ?? []);
+  const sum = foldFormula<'ratio'>(known, (first, second) => applyFormula(sumOfEfficiencies, { first, second }), 'load that was held');
+  const mean = applyFormula(meanOfSustainedLoads, { sum, count: exact('ratio', known.length) });
+  return { mean, span: spanOfMean(held, held.length) };
+}
+
+function spanOfMean(points: readonly (RunPoint | null | undefined)[], count: number = MEAN_LOADS.length): EfficiencySpan | null {
   const spans = points.flatMap((point) => point?.span ?? []);
-  if (spans.length < MEAN_LOADS.length) return null;
+  if (spans.length < count || count === 0) return null;
   const mean = (of: (span: EfficiencySpan) => number): number => spans.reduce((sum, span) => sum + of(span), 0) / spans.length;
   return { low: mean(({ low }) => low), high: mean(({ high }) => high) };
 }

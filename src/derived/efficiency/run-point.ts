@@ -19,6 +19,7 @@ export interface FullLoad {
 /** One measured point, computed as far as it goes. */
 export function runPoint(source: EfficiencyPoint, full: FullLoad): RunPoint {
   const output = outputPower(source);
+  if (source.notSustained !== null) return unsustainedPoint(source, full);
   const input = source.input === null ? missing('input power not given', ['input power']) : factValue(source.input);
   const stated = source.efficiency === null ? null : factValue(source.efficiency);
   // What was measured on both sides is worked out; a stated figure stands where only it is there.
@@ -32,6 +33,12 @@ export function runPoint(source: EfficiencyPoint, full: FullLoad): RunPoint {
     span: spanOf(efficiency, source),
     loss: applyFormula(powerLoss, { input, output }),
   };
+}
+
+/** A load that was set and not held: nothing was measured at it. */
+function unsustainedPoint(source: EfficiencyPoint, full: FullLoad): RunPoint {
+  const none = missing('not sustained');
+  return { source, ...shareOf(source, full), output: none, efficiency: none, span: null, loss: none };
 }
 
 /** Share of full load, and what each of several ports carried of its own; per cent in the entry are those of `stated`. */

@@ -8,6 +8,7 @@ import { gateDriveLoss } from './gate-drive-loss.ts';
 import { hotResistance } from './hot-resistance.ts';
 import { loadDerating } from './load-derating.ts';
 import { meanEfficiency } from './mean-efficiency.ts';
+import { meanOfSustainedLoads } from './mean-of-sustained-loads.ts';
 import { outputCapacitanceLoss } from './output-capacitance-loss.ts';
 import { overlapLoss } from './overlap-loss.ts';
 import { parallelPartLoss } from './parallel-part-loss.ts';
@@ -16,6 +17,8 @@ import { powerEfficiency } from './power-efficiency.ts';
 import { recoveryLoss } from './recovery-loss.ts';
 import { resistiveLoss } from './resistive-loss.ts';
 import { seriesResistanceFromDissipation } from './series-resistance-from-dissipation.ts';
+import { sumOfEfficiencies } from './sum-of-efficiencies.ts';
+import { turnTakingResistance } from './turn-taking-resistance.ts';
 
 /** The formulas of this folder, by name. A test compares the list with the folder. */
 export const LOSS_FORMULAS: readonly Formula[] = [
@@ -28,6 +31,7 @@ export const LOSS_FORMULAS: readonly Formula[] = [
   hotResistance,
   loadDerating,
   meanEfficiency,
+  meanOfSustainedLoads,
   outputCapacitanceLoss,
   overlapLoss,
   parallelPartLoss,
@@ -36,4 +40,6 @@ export const LOSS_FORMULAS: readonly Formula[] = [
   recoveryLoss,
   resistiveLoss,
   seriesResistanceFromDissipation,
+  sumOfEfficiencies,
+  turnTakingResistance,
 ];

@@ -11,6 +11,7 @@ export const codeOfConductTier2: EfficiencyRule = {
   usbPdUpToVolts: null,
   countsOthersAtLowest: true,
   severalPorts: 'common practice',
+  leavesOutUnsustained: false,
   average: {
     'basic voltage': { small: [0.5, 0.169], middle: [0.071, 0.00115, 0.67], large: 0.89, standing: 'secondary' },
     'low voltage': { small: [0.517, 0.091], middle: [0.0834, 0.0011, 0.609], large: 0.88, standing: 'secondary' },

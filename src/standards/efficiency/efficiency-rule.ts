@@ -39,6 +39,8 @@ export interface EfficiencyRule {
   readonly countsOthersAtLowest: boolean;
   /** Standing of the way several ports are loaded: each by its rating, all made smaller alike where together they are above the total. */
   readonly severalPorts: Standing;
+  /** A load that the supply cannot hold is left out of the mean; where the text that was read does not say so, such a mean is undecided. */
+  readonly leavesOutUnsustained: boolean;
   readonly average: Readonly<Record<OutputClass, EfficiencyLine | null>>;
   /** Limit at a tenth of the load, and the power above which it stands; null where the rule has none. */
   readonly atTenth: { readonly aboveWatts: number; readonly lines: Readonly<Record<OutputClass, EfficiencyLine | null>> } | null;

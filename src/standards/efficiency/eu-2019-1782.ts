@@ -12,6 +12,7 @@ export const eu2019: EfficiencyRule = {
   countsOthersAtLowest: true,
   // Its own text on the loads of several ports was not at hand; the test of Appendix Z is taken for it.
   severalPorts: 'common practice',
+  leavesOutUnsustained: false,
   average: {
     'basic voltage': { small: [0.5, 0.16], middle: [0.071, 0.0014, 0.67], large: 0.88, standing: 'read' },
     'low voltage': { small: [0.517, 0.087], middle: [0.0834, 0.0014, 0.609], large: 0.87, standing: 'read' },

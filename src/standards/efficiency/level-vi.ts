@@ -12,6 +12,7 @@ export const levelVi: EfficiencyRule = {
   usbPdUpToVolts: 20,
   countsOthersAtLowest: false,
   severalPorts: 'read',
+  leavesOutUnsustained: true,
   average: {
     'basic voltage': { small: [0.5, 0.16], middle: [0.071, 0.0014, 0.67], large: 0.88, standing: 'secondary' },
     'low voltage': { small: [0.517, 0.087], middle: [0.0834, 0.0014, 0.609], large: 0.87, standing: 'secondary' },
@@ -28,7 +29,7 @@ export const levelVi: EfficiencyRule = {
   otherCable: null,
   source: {
     title: '10 CFR 430.32(w)(1)(ii), tested by 10 CFR 430 Subpart B Appendix Z (2022)',
-    section: 'limits as in two independent copies of the table; test rules read',
+    section: 'limits as in two independent copies of the table; test rules read, with a load that cannot be held in 6(a)(1)(v)(B) and 6(b)(1)(vi)(B)',
     standing: 'secondary',
     url: 'https://regulations.justia.com/regulations/fedreg/2022/08/19/2022-15975.html',
   },

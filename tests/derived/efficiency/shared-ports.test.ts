@@ -125,6 +125,57 @@ describe('the mean of several ports beside the limits', () => {
   });
 });
 
+describe('a load that the supply did not hold', () => {
+  // Appendix Z, 6(b)(1)(vi)(B): the mean is that of the loads for which it can sustain output.
+  const held = (line: string, full: string): string => {
+    const at = (share: number, efficiency: number): string =>
+      `${String(share * 100)} %: "${[0, 1].map(() => `20 V ${(1.875 * share).toFixed(5)} A`).join(' + ')}, ${((75 * share) / efficiency).toFixed(4)} W"`;
+    return shared([full, at(0.75, 0.9), at(0.5, 0.88), at(0.25, 0.86)].join(', '), `port: C1 + C2, line: ${line}, output: 20 V, at: board`);
+  };
+
+  test('is left out of the mean by the test of the United States: (90 + 88 + 86) / 3 = 88.0 %, two points above 86 %', () => {
+    const judgement = judged(figures(held('115 V', '100 %: not sustained')), 'level-vi');
+    expect([percent(judgement.measured, 1), judgement.verdict, judgement.margin?.low.toFixed(1)]).toEqual(['88.0', 'meets', '2.0']);
+    expect(judgement.remark).toContain('100 % of the load not sustained, and left out of the mean');
+  });
+
+  test('leaves the mean undecided where the rule was not read to say so', () => {
+    const europe = figures(held('230 V', '100 %: not sustained'));
+    for (const rule of ['eu-2019-1782', 'eu-2025-2052', 'code-of-conduct-tier-2'])
+      for (const judgement of europe.judgements.filter((each) => each.rule === rule && each.of === 'average'))
+        expect([judgement.verdict, judgement.remark?.startsWith('100 % of the load not sustained')]).toEqual(['undecided', true]);
+    expect(judged(europe, 'eu-2025-2052').margin).toBeNull();
+  });
+
+  test('is not a load that nobody tried: then there is no mean', () => {
+    const judgement = judged(figures(held('115 V', '10 %: not sustained')), 'level-vi');
+    expect([judgement.verdict, isMissing(judgement.measured) && judgement.measured.reason]).toEqual([
+      'undecided',
+      'no point near 100 % of the load',
+    ]);
+    const none = judged(figures(shared('100 %: not sustained, 75 %: 90 %')), 'level-vi');
+    expect(none.verdict).toBe('undecided');
+  });
+
+  test('at a tenth of the load withholds that verdict with its reason', () => {
+    const judgement = judged(figures(held('230 V', '10 %: not sustained')), 'eu-2025-2052', 'a tenth of the load');
+    expect([judgement.verdict, judgement.remark]).toEqual(['undecided', '10 % of the load not sustained']);
+  });
+
+  test('of one port counts alike', () => {
+    const one = figures(
+      '    - { port: C1, line: 115 V, output: 20 V, at: board, points: { 25 %: 86 %, 50 %: 88 %, 75 %: 90 %, 100 %: not sustained } }',
+      {
+        ports: ['C1: { connector: USB-C, power: 60 W, offers: [5 V 3 A, 20 V 3 A] }'],
+        total: '60 W',
+      },
+    );
+    expect(percent(judged(one, 'level-vi').measured, 1)).toBe('88.0');
+    const [run] = one.runs;
+    expect(run !== undefined && isMissing(run.mean) && run.mean.reason).toBe('100 % of the load was not sustained');
+  });
+});
+
 describe('the lowest voltage of several ports', () => {
   const low = (points: string, line = '115 V', more = ''): string =>
     shared(points, `port: C1 + C2${more}, line: ${line}, output: 5 V, at: board`);
