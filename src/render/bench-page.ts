@@ -47,7 +47,7 @@ function instrumentTable(instruments: readonly Instrument[], sheets: readonly Sh
       `<td>${accuracyList(instrument.accuracies)}</td><td>${instrument.calibrated === null ? '<span class="faded">– not stated</span>' : `<span class="q">${escapeText(instrument.calibrated)}</span>`}</td>` +
       `<td class="full">${usesOf(instrument.id, sheets)}</td></tr>`,
   );
-  return `<table class="stack"><caption class="vh">Instruments of the bench.</caption><thead><tr><th scope="col">Instrument</th><th scope="col">Accuracy</th><th scope="col">Calibrated</th><th scope="col">Used on</th></tr></thead><tbody>${rows.join('')}</tbody></table>`;
+  return `<table class="stack instruments"><caption class="vh">Instruments of the bench.</caption><thead><tr><th scope="col">Instrument</th><th scope="col">Accuracy</th><th scope="col">Calibrated</th><th scope="col">Used on</th></tr></thead><tbody>${rows.join('')}</tbody></table>`;
 }
 
 function accuracyList(accuracies: readonly Accuracy[]): string {
@@ -59,7 +59,10 @@ function usesOf(id: string, sheets: readonly SheetOnBench[]): string {
   const uses = sheets.flatMap(({ slug, maker, name, instruments = [] }) =>
     instruments
       .filter(([used]) => used === id)
-      .map(([, count]) => `<li><a href="/teardowns/${slug}/">${escapeText(`${maker} ${name}`)}</a>, ${counted(count, 'value')}</li>`),
+      .map(
+        ([, count]) =>
+          `<li><a href="/teardowns/${slug}/">${escapeText(`${maker} ${name}`)}</a>, ${counted(count, 'value').replace(' ', '\u00a0')}</li>`,
+      ),
   );
   return uses.length === 0 ? '<span class="faded">– no sheet yet</span>' : `<ul class="plain">${uses.join('')}</ul>`;
 }

@@ -80,7 +80,7 @@ function rankList(ranks: readonly SheetRank[]): string {
   if (ranks.length === 0) return '';
   const items = ranks.map(
     ({ measure, place, of, among }) =>
-      `<li><b>${MEASURES[measure]}</b> <span class="q">${ordinal(place)} of ${String(of)}</span> <span class="soft">${escapeText(among)}</span></li>`,
+      `<li><b>${MEASURES[measure]}</b> <span class="q">${ordinal(place)} of ${String(of)}</span> <span class="soft">${sentence(among)}</span></li>`,
   );
   return `<p class="label ruled">Place among comparable sheets</p><ul class="lines ranks">${items.join('')}</ul>`;
 }

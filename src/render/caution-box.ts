@@ -5,6 +5,7 @@ import type { Entry } from '../entry/entry.ts';
 import { quantity, quantityWords } from './quantity.ts';
 import { partAnchor, referenceList, workingAnchor } from './references.ts';
 import { stageOf } from '../stages/index.ts';
+import { sentence } from './words.ts';
 
 /** What a caution box holds; each line is ready markup. */
 export interface Caution {
@@ -78,7 +79,7 @@ function mainsCaution(derived: Derived): Caution {
     : quantity(bulk.energy, { link: `#${workingAnchor('stored-energy')}` }) +
       (isMissing(bulk.voltage) ? '' : ` at ${quantity(bulk.voltage)}`);
   const why = isMissing(bulk.energy)
-    ? ` The energy cannot be computed (${escapeText(bulk.energy.reason)}): take it as charged and dangerous.`
+    ? ` The energy cannot be computed (${sentence(bulk.energy.reason)}): take it as charged and dangerous.`
     : '';
   return {
     title: 'Stored energy in an opened unit',

@@ -11,6 +11,7 @@ import { placeStrip, ratioStrip, type StripMark } from '../figures/place-strip.t
 import type { ComparedSheet } from './compared-sheet.ts';
 import { markWith } from './mark.ts';
 import { scrollRegion } from './scroll-region.ts';
+import { sentence } from './words.ts';
 
 /** Columns of the register behind the rows that have a strip. */
 const STRIP_COLUMNS: Readonly<Record<string, NumberColumn>> = {
@@ -57,15 +58,26 @@ function rowMarkup(row: ComparedRow, sheets: readonly ComparedSheet[], all: read
 
 function cellMarkup(cell: ComparisonRow | null, isBetter: boolean, drawing: string): string {
   if (cell === null) return '<td class="v faded">– no such part</td>';
-  const words = escapeText(cell.text);
+  const words = comparedWords(cell.text);
   const better = isBetter ? ' <span class="better">better</span>' : '';
   const shown = cell.mark === null ? words : markWith(cell.mark, ` ${words.replace(/^– /u, '')}`);
   const isMissing = cell.text.startsWith('–') && cell.mark === null;
   const basis =
     cell.better !== null && cell.mark === null && cell.basis !== '' && !isMissing
-      ? `<span class="basis">${escapeText(cell.basis)}</span>`
+      ? `<span class="basis">${sentence(cell.basis)}</span>`
       : '';
   return `<td class="v${isMissing ? ' faded' : ''}${isBetter ? ' best' : ''}${drawing === '' ? '' : ' drawn'}">${drawing}${shown}${better}${basis}</td>`;
+}
+
+/** What is written in figures, "VLR-81C" or "31 mm", and rows of it, "88 × 60 × 31 mm". */
+const FIGURES = /[^\s,·]*\d[^\s,·]*(?:\u00a0[^\s,·]+)?(?: [×+±] [^\s,·]*\d[^\s,·]*(?:\u00a0[^\s,·]+)?)*/gu;
+
+/** Figures in their face and unbroken, rows of them broken between two; words in the face of the words: "0.94 over 0.90". */
+function comparedWords(text: string): string {
+  const kept = sentence(text).replaceAll(' · ', '\u00a0· ');
+  return text.startsWith('–')
+    ? kept
+    : kept.replace(FIGURES, (figures) => `<span class="q${figures.includes(' ') ? ' wrap' : ''}">${figures}</span>`);
 }
 
 function stripOf(row: ComparedRow, all: readonly FinderRow[]): string {

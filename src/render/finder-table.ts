@@ -24,7 +24,7 @@ export interface FinderTableOptions {
 export function finderTable(rows: readonly FinderRow[], options: FinderTableOptions): string {
   const { columns, chosen, currency } = options;
   const heads = columns.map((column) => headOf(column, columnWords(column, currency).head, 'n', options));
-  const compare = chosen === null ? '' : '<th scope="col">Compare</th>';
+  const compare = chosen === null ? '' : '<th scope="col" class="pick">Compare</th>';
   const decimals = decimalsIn(rows, options);
   return (
     `<table class="found"><caption class="vh">Devices found</caption><thead><tr>${headOf('name', 'Device', '', options)}${heads.join('')}<th scope="col" class="rated-head">Ratings</th>${compare}</tr></thead>` +

@@ -22,7 +22,7 @@ function findingItem(diagnostic: Diagnostic, answers: boolean): string {
     .filter((text): text is string => text !== null)
     .map((text) => `<p>${sentence(text)}</p>`)
     .join('');
-  const from = source === null ? '' : `<p class="note">${escapeText(source)}</p>`;
+  const from = source === null ? '' : `<p class="note">${sentence(source)}</p>`;
   const reply =
     answer === null
       ? '<div class="answer none"><p>No answer yet.</p></div>'

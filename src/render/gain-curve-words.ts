@@ -4,7 +4,7 @@ import type { GainPair, GainPoint } from '../stages/models/stage-model.ts';
 import { formatInterval } from '../units/format.ts';
 import { isMissing, type Known, type Value } from '../values/value.ts';
 import { fixedNumber } from './fixed-number.ts';
-import { listed } from './words.ts';
+import { listed, sentence } from './words.ts';
 
 /** What the figure shows, the number first. */
 export function gainWords(curve: StageGainCurve): string {
@@ -15,7 +15,7 @@ export function gainWords(curve: StageGainCurve): string {
   const peak =
     strongest === undefined
       ? ''
-      : `<p>The largest gain ${escapeText(strongest.name)} is ${quantityHtml(peakWords(strongest.peak, resonance))}; below that frequency the half bridge loses its soft switching.</p>`;
+      : `<p>The largest gain ${sentence(strongest.name)} is ${quantityHtml(peakWords(strongest.peak, resonance))}; below that frequency the half bridge loses its soft switching.</p>`;
   return `${corners}${given}${peak}<p class="note ruled">First-harmonic approximation from the tank and the turns: good near resonance, low below it. Wide line: full load; dashed: no load; circles and squares: where it works loaded and unloaded.</p>`;
 }
 
@@ -52,10 +52,10 @@ function cornersByName(points: readonly GainPoint[]): readonly CornerPair[] {
 
 /** "129 kHz loaded and 129 kHz unloaded give the gain of 0.99 for 20 V 5 A, bus 390 V." */
 function cornerSentence({ name, gain, loads }: CornerPair, curve: StageGainCurve): string {
-  if (isMissing(gain)) return `<p>The gain for ${escapeText(name)} is not known: ${escapeText(gain.reason)}.</p>`;
+  if (isMissing(gain)) return `<p>The gain for ${sentence(name)} is not known: ${escapeText(gain.reason)}.</p>`;
   const found = loads.flatMap(({ load, frequency }) => (isMissing(frequency) ? [] : [`${quantityHtml(kilohertz(frequency))} at ${load}`]));
   const open = loads.filter(({ frequency }) => isMissing(frequency));
-  const asks = `a gain of ${quantityHtml(plainRatio(gain))} for ${escapeText(name)}`;
+  const asks = `a gain of ${quantityHtml(plainRatio(gain))} for ${sentence(name)}`;
   const works = found.length === 0 ? '' : `${listed(found)} ${found.length === 1 ? 'gives' : 'give'} ${asks}.`;
   const missed = open.map(
     ({ load, frequency }) => `${load} ${whyOpen(frequency, gain, load === 'no load' ? curve.noLoad : (curve.loaded[0]?.pairs ?? []))}`,

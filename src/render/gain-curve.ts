@@ -9,6 +9,7 @@ import { isMissing } from '../values/value.ts';
 import { fold } from './fold.ts';
 import { gainWords, givenNumbers, kilohertz, peakWords, plainRatio } from './gain-curve-words.ts';
 import { tableView } from './table-view.ts';
+import { withUnitsKept } from './words.ts';
 
 /** The gain curve of each resonant stage whose tank is known, what it says in words, and the same as a table; empty where there is none. */
 export function gainCurveView({ entry, derived, placed }: Pick<PreparedSheet, 'entry' | 'derived' | 'placed'>): string {
@@ -49,7 +50,7 @@ function figureOf(curve: StageGainCurve, id: string, layout: GainFigure['layout'
 
 /** Each gain that is asked for once: the corners, and the outputs between them at the highest bus. */
 function levelsOf({ points, asked }: StageGainCurve): readonly GainLevel[] {
-  const wanted = [...points.map(({ name, gain }) => ({ words: name, gain })), ...asked.map(({ name, gain }) => ({ words: name.replace(/^at /u, ''), gain }))]; // prettier-ignore
+  const wanted = [...points.map(({ name, gain }) => ({ words: name, gain })), ...asked.map(({ name, gain }) => ({ words: withUnitsKept(name.replace(/^at /u, '')), gain }))]; // prettier-ignore
   const levels: GainLevel[] = [];
   for (const { words, gain } of wanted) {
     if (isMissing(gain) || levels.some((level) => level.gain.nominal === gain.nominal)) continue;

@@ -4,6 +4,7 @@ import { heatLoss } from '../tables/heat-loss.ts';
 import { sustainedPower } from '../tables/sustained-power.ts';
 import { escapeText } from '../figures/markup.ts';
 import type { SheetZone } from './sheet-zone.ts';
+import { sentence } from './words.ts';
 
 /** What is read together: how hot it gets, what heats it, and the power that is left once it is warm. */
 const READ_TOGETHER: ReadonlySet<string> = new Set([heat.id, heatLoss.id, sustainedPower.id]);
@@ -29,7 +30,7 @@ export function heatZone(tables: readonly Table[], view: (table: Table) => strin
     matter: tables
       .map(
         (table) =>
-          `<div class="heat-table"><p class="note"><b>${escapeText(table.title)}.</b> ${escapeText(table.caption)}</p>${view(table)}</div>`,
+          `<div class="heat-table"><p class="note"><b>${escapeText(table.title)}.</b> ${sentence(table.caption)}</p>${view(table)}</div>`,
       )
       .join(''),
   };

@@ -1,6 +1,7 @@
 import { escapeText } from '../figures/markup.ts';
 import type { Source } from '../values/value.ts';
 import { standingWords } from './standing-words.ts';
+import { sentence } from './words.ts';
 
 /** Links in a sentence, set apart by commas. As text, because a template would put a space before each comma. */
 export function linkList(links: readonly { readonly address: string; readonly words: string }[], className?: string): string {
@@ -13,5 +14,5 @@ export function sourceLine(source: Source): string {
   const title = escapeText(source.title);
   const linked = source.url === undefined ? title : `<a href="${escapeText(source.url)}" rel="noreferrer">${title}</a>`;
   const words = standingWords(source);
-  return `${linked}${source.section === '' ? '' : `, ${escapeText(source.section)}`}${words === null ? '' : `<span class="soft"> (${words})</span>`}`;
+  return `${linked}${source.section === '' ? '' : `, ${sentence(source.section)}`}${words === null ? '' : `<span class="soft"> (${words})</span>`}`;
 }

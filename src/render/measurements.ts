@@ -7,6 +7,7 @@ import { quantityWords } from './quantity.ts';
 import type { Claim, Entry, MeasuredPoint } from '../entry/entry.ts';
 import { methodClass } from '../entry/method-class.ts';
 import { sentenceCase } from '../units/sentence-case.ts';
+import { sentence } from './words.ts';
 
 /** Measured figures with their conditions, then what the maker or a document states; empty where there is neither. */
 export function measurementsView(entry: Entry): string {
@@ -20,7 +21,7 @@ function measuredTable(points: readonly MeasuredPoint[]): string {
   const rows = points.map(
     (point) =>
       `<tr><th scope="row">${escapeText(sentenceCase(point.subject))}${point.place === null ? '' : `<span class="kind">${escapeText(point.place)}</span>`}</th>` +
-      `<td class="n">${readingCell(point)}${reportedWord(point)}</td><td>${escapeText(conditions(point))}</td>${withHow ? `<td class="soft">${methodOf(point)}</td>` : ''}</tr>`,
+      `<td class="n">${readingCell(point)}${reportedWord(point)}</td><td>${sentence(conditions(point))}</td>${withHow ? `<td class="soft">${methodOf(point)}</td>` : ''}</tr>`,
   );
   return scrollRegion(
     'Measurements',
@@ -57,7 +58,7 @@ function methodOf({ value, instrument, byInstrument, method, byMethod, note }: M
     value.evidence === 'measured' ? '' : escapeText(value.evidence),
     instrument === null ? '' : instrumentWords(instrument, byInstrument),
     methodWords(method, byMethod),
-    note === null ? '' : escapeText(note),
+    note === null ? '' : sentence(note),
   ]
     .filter((piece) => piece !== '')
     .join('; ');

@@ -6,6 +6,7 @@ import { fixedNumber } from './quantity.ts';
 import { fold } from './fold.ts';
 import { offerFigures } from './offer-figures.ts';
 import { counted } from '../units/counted.ts';
+import { sentence } from './words.ts';
 
 /** A number without the zeros that say nothing: 3.3, 21, 2.25. */
 function short(value: number): string {
@@ -101,7 +102,7 @@ export function offersSide(entry: Entry): string {
         ...(port.protocols.length === 0 ? [] : [`also ${port.protocols.join(', ')}`]),
         ...(port.note === null ? [] : [port.note]),
       ];
-      return `<li><b class="mono">${escapeText(port.id)}</b> ${escapeText(pieces.join('; '))}</li>`;
+      return `<li><b class="mono">${escapeText(port.id)}</b> ${sentence(pieces.join('; '))}</li>`;
     });
   return `<ul class="lines note">${lines.join('')}</ul>`;
 }

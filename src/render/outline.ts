@@ -1,8 +1,8 @@
-import { escapeText } from '../figures/markup.ts';
 import { firstAngleSymbol, outlineDrawing, type DrawnBody, type DrawnEdge } from '../figures/outline-drawing.ts';
 import type { Body, Entry } from '../entry/entry.ts';
 import type { Quantity } from '../units/quantity.ts';
 import { deviceName } from './device-name.ts';
+import { sentence } from './words.ts';
 
 /** The outline drawing of a device for the sheet and for the phone, with its notes, scale and the first-angle symbol. */
 export function outlineView(entry: Entry): string {
@@ -10,7 +10,7 @@ export function outlineView(entry: Entry): string {
   const name = deviceName(entry);
   const onSheet = outlineDrawing({ id: 'outline', name, body, ports: entry.ports, layout: 'sheet' });
   const onPhone = outlineDrawing({ id: 'outline-small', name, body, ports: entry.ports, layout: 'phone' });
-  const notes = outlineNotes(entry).map((note) => `<li>${escapeText(note)}</li>`);
+  const notes = outlineNotes(entry).map((note) => `<li>${sentence(note)}</li>`);
   const scale = onSheet.scale === null ? 'Not to scale' : `Shown ${onSheet.scale}`;
   return (
     `<div class="ol${body.shape === 'box' ? ' three-views' : ''}">${onSheet.svg}${onPhone.svg}<div class="ol-notes note"><h2>Notes</h2><ol>${notes.join('')}</ol>` +

@@ -3,7 +3,7 @@ import { miniFront } from '../figures/mini-front.ts';
 import type { Entry, Port } from '../entry/entry.ts';
 import type { SetRow, ShareMatrix } from '../sharing/share-matrix.ts';
 import { fixedNumber } from './quantity.ts';
-import { countWord, listed } from './words.ts';
+import { countWord, listed, sentence } from './words.ts';
 import { counted } from '../units/counted.ts';
 import { sentenceCase } from '../units/sentence-case.ts';
 
@@ -48,7 +48,7 @@ export function plugList(entry: Entry, matrix: ShareMatrix): string {
   const rows = plugRows(matrix).map(
     (row) =>
       `<li><b>${escapeText(row.need)}</b><span class="front">${miniFront(ports, row.ports)}<span class="q">${escapeText(row.ports.length === ports.length && ports.length > 2 ? 'all ports' : row.ports.join(' + '))}</span></span>` +
-      `<span><strong class="q">${escapeText(row.power)}</strong><span class="remark">${escapeText(row.remark)}</span></span></li>`,
+      `<span><strong class="q">${escapeText(row.power)}</strong><span class="remark">${sentence(row.remark)}</span></span></li>`,
   );
   return rows.length === 0 ? '' : `<h3>What to plug where</h3><ul class="plugs">${rows.join('')}</ul>`;
 }

@@ -10,6 +10,7 @@ import { fold } from './fold.ts';
 import { tableView } from './table-view.ts';
 import { deviceName } from './device-name.ts';
 import { sentenceCase } from '../units/sentence-case.ts';
+import { sentence } from './words.ts';
 
 /** The way of the power from the supply to the ports, with the same numbers as a table below. */
 export function powerPathZone({ entry, derived, placed }: PreparedSheet): SheetZone | null {
@@ -28,7 +29,7 @@ export function powerPathZone({ entry, derived, placed }: PreparedSheet): SheetZ
     title: 'Power path',
     layout: 'full',
     side: leadOf(path),
-    matter: `${figure}<p class="note under">Width of the band is power, in W. ${escapeText(path.notes.join(' '))} Blocks lead to the topology family, references to the parts.</p>${rows}`,
+    matter: `${figure}<p class="note under">Width of the band is power, in W. ${sentence(path.notes.join(' '))} Blocks lead to the topology family, references to the parts.</p>${rows}`,
   };
 }
 

@@ -5,6 +5,7 @@ import type { PreparedSheet } from '../corpus/prepared.ts';
 import { correctionList, findingList, findingsSentence } from './findings.ts';
 import { workingView } from './working.ts';
 import type { SheetZone } from './sheet-zone.ts';
+import { sentence } from './words.ts';
 
 /** Findings with their answers, gravest first. */
 export function findingsZone(diagnostics: readonly Diagnostic[]): SheetZone {
@@ -52,7 +53,7 @@ function sourceList(entry: Entry): string {
   const items = entry.sources.map(({ title, url, note }) => {
     const words =
       url !== null && /^https?:\/\//.test(url) ? `<a href="${escapeText(url)}" rel="noopener">${escapeText(title)}</a>` : escapeText(title);
-    return `<li>${words}${note === null ? '' : ` <span class="soft">${escapeText(note)}</span>`}</li>`;
+    return `<li>${words}${note === null ? '' : ` <span class="soft">${sentence(note)}</span>`}</li>`;
   });
   return `<ul class="lines">${items.join('')}</ul>`;
 }

@@ -1,10 +1,9 @@
-import { escapeText } from '../figures/markup.ts';
 import type { Entry } from '../entry/entry.ts';
 import type { AddedDevice } from '../sharing/added-device.ts';
 import { readerAnswers, type FullPower, type ReaderAnswers } from '../sharing/reader-answers.ts';
 import type { ShareMatrix } from '../sharing/share-matrix.ts';
 import { wattsInWords } from '../sharing/watts-in-words.ts';
-import { listed } from './words.ts';
+import { listed, sentence } from './words.ts';
 
 /** What readers ask first, each in one sentence: where full power is, what falls most, what happens to the others. */
 export function shareAnswers(entry: Entry, matrix: ShareMatrix): readonly string[] {
@@ -20,7 +19,7 @@ export function shareAnswers(entry: Entry, matrix: ShareMatrix): readonly string
 export function shareAnswerList(entry: Entry, matrix: ShareMatrix): string {
   if (matrix.ports.length < 2) return '';
   return `<ul class="answers">${shareAnswers(entry, matrix)
-    .map((answer) => `<li>${escapeText(answer)}</li>`)
+    .map((answer) => `<li>${sentence(answer)}</li>`)
     .join('')}</ul>`;
 }
 

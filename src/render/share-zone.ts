@@ -19,6 +19,7 @@ import { interruptionSentence } from './share-answers.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableView } from './table-view.ts';
 import { counted } from '../units/counted.ts';
+import { sentence } from './words.ts';
 
 /** Rows that stand open of a table that goes from the largest to the smallest, and most that stand behind the line under it. */
 const LARGEST = 5;
@@ -60,7 +61,7 @@ function isAnyKnown({ counts }: ShareMatrix): boolean {
 function underMatrix(table: Table): string {
   const html = (one: Table): string => tableView(one, { caption: 'shown' });
   const all = rowCount(table);
-  if (all === 0) return `<p class="note under-matrix"><b>${escapeText(table.title)}.</b> ${escapeText(table.caption)}</p>`;
+  if (all === 0) return `<p class="note under-matrix"><b>${escapeText(table.title)}.</b> ${sentence(table.caption)}</p>`;
   if (table.id === sharedLoad.id)
     return `<div class="under-matrix">${fold(`<b>${counted(all, 'test load')}</b> of shared ports: ${escapeText(groupWords(table))}`, html(table))}</div>`;
   const open = table.id === portAdditions.id ? LARGEST : MOST_ROWS;

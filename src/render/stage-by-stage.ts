@@ -5,6 +5,7 @@ import { fold } from './fold.ts';
 import { quantity } from './quantity.ts';
 import { referenceList } from './references.ts';
 import { counted } from '../units/counted.ts';
+import { sentence } from './words.ts';
 
 /**
  * What can be said of each stage beside the stress figure: what is thin or open, then behind a line each what has room and what it works at;
@@ -36,7 +37,7 @@ function stageList(said: readonly Said[]): string {
     .filter(({ sentences }) => sentences.length > 0)
     .map(
       ({ stage, name, sentences }) =>
-        `<dt>${escapeText(stage)} <span class="soft">${escapeText(name)}</span></dt>${sentences.map((one) => `<dd>${escapeText(one)}</dd>`).join('')}`,
+        `<dt>${escapeText(stage)} <span class="soft">${escapeText(name)}</span></dt>${sentences.map((one) => `<dd>${sentence(one)}</dd>`).join('')}`,
     );
   return items.length === 0 ? '' : `<dl class="stage-verdicts">${items.join('')}</dl>`;
 }
@@ -47,7 +48,7 @@ function lossNote(losses: Derived['losses']): string {
   const parts = losses.items.flatMap(({ references, loss }) =>
     isMissing(loss) ? [] : [`${escapeText(referenceList(references))} ${quantity(loss)}`],
   );
-  return `<p class="loss-note">At ${escapeText(losses.point)} it loses ${quantity(losses.measured)}. Conduction explains ${quantity(losses.explained)} of it (${parts.join(', ')}); ${quantity(losses.unexplained)} are switching, cores, windings, control and parts that are not named.</p>`;
+  return `<p class="loss-note">At ${sentence(losses.point)} it loses ${quantity(losses.measured)}. Conduction explains ${quantity(losses.explained)} of it (${parts.join(', ')}); ${quantity(losses.unexplained)} are switching, cores, windings, control and parts that are not named.</p>`;
 }
 
 /** Values that each stage works at, worked out from what was read; ratios as plain numbers, as the trade says them. */

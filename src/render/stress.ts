@@ -6,6 +6,7 @@ import { isMissing } from '../values/value.ts';
 import { markWith } from './mark.ts';
 import { fixedNumber, quantity } from './quantity.ts';
 import { partAnchor, referenceList } from './references.ts';
+import { sentence } from './words.ts';
 
 /** Name of a role as the trade says it. */
 export function roleName(role: string): string {
@@ -30,7 +31,7 @@ export function stressView(derived: Derived): string {
 /** Which policy the limit ticks are those of, and for whom it was written. */
 function policyNote({ derating: { title, meaning, isOwn } }: Derived): string {
   const owner = isOwn ? ', a policy of this site’s own' : '';
-  return `<p class="note under">Limit ticks: ${escapeText(title)}${owner}. ${escapeText(meaning)}</p>`;
+  return `<p class="note under">Limit ticks: ${escapeText(title)}${owner}. ${sentence(meaning)}</p>`;
 }
 
 /** The published methods where papers disagree and an interval is their range. */
@@ -45,12 +46,12 @@ function stressRow(row: StressRow, index: number): string {
   const bar = stressBar({ ratio, limit: row.limit, verdict: row.verdict });
   const first = row.references[0] ?? '';
   const value = isMissing(row.stress)
-    ? `<td class="n v why">${escapeText(needs(row.stress))}</td>`
+    ? `<td class="n v why">${sentence(needs(row.stress))}</td>`
     : `<td class="n v">${quantity(row.stress)}</td>`;
   const rating = isMissing(row.rating) ? '<td class="n r why">–</td>' : `<td class="n r">${quantity(row.rating)}${transient(row)}</td>`;
   return (
     `<tr id="stress-${index + 1}"><th scope="row" class="ref"><a href="#${partAnchor(first)}">${escapeText(referenceList(row.references))}</a></th>` +
-    `<td class="what">${escapeText(roleName(row.role))}, ${escapeText(row.quantity)}${row.corner === undefined ? '' : ` <span class="soft">${escapeText(row.corner)}</span>`}</td>${value}<td class="bar-col">${bar}</td>${rating}` +
+    `<td class="what">${escapeText(roleName(row.role))}, ${escapeText(row.quantity)}${row.corner === undefined ? '' : ` <span class="soft">${sentence(row.corner)}</span>`}</td>${value}<td class="bar-col">${bar}</td>${rating}` +
     `<td class="n x">${ratio === null ? '–' : fixedNumber(ratio.nominal, 2)}</td><td class="verdict">${verdict(row)}</td></tr>`
   );
 }

@@ -6,6 +6,7 @@ import { stageGlyph } from '../figures/stage-glyph.ts';
 import type { Cell, Column, Row, RowGroup, Table } from '../tables/table.ts';
 import { isMissing } from '../values/value.ts';
 import { quantity } from './quantity.ts';
+import { sentence } from './words.ts';
 
 /** How a table is drawn. */
 export interface TableLook {
@@ -22,7 +23,7 @@ const NARROW = 4;
 export function tableView(table: Table, look: TableLook = {}): string {
   const { columns } = table;
   const prefix = look.prefix ?? `${table.id}-`;
-  const captionText = `<b>${escapeText(table.title)}.</b> ${escapeText(table.caption)}`;
+  const captionText = `<b>${escapeText(table.title)}.</b> ${sentence(table.caption)}`;
   const caption = `<caption${look.caption === 'shown' ? '' : ' class="vh"'}>${captionText}</caption>`;
   const head = columns
     .map((column) => `<th scope="col"${classes(column.align === 'end' && 'n', isUnder(column) && 'at-width')}>${columnHead(column)}</th>`)
@@ -30,7 +31,7 @@ export function tableView(table: Table, look: TableLook = {}): string {
   const body = table.groups.map((group) => groupRows(group, columns, prefix)).join('');
   const html = `<table class="data">${caption}<thead><tr>${head}</tr></thead>${body}</table>`;
   const notes =
-    table.notes.length === 0 ? '' : `<div class="note under">${table.notes.map((note) => `<p>${escapeText(note)}</p>`).join('')}</div>`;
+    table.notes.length === 0 ? '' : `<div class="note under">${table.notes.map((note) => `<p>${sentence(note)}</p>`).join('')}</div>`;
   const region = columns.length > NARROW ? scrollRegion(table.title, html) : html;
   return region + notes;
 }
@@ -92,9 +93,9 @@ function tableCell(cell: Cell, column: Column | undefined, first: boolean, under
 function cellContent(cell: Cell, column: Column | undefined, unit: string | null = null): string {
   switch (cell.kind) {
     case 'text':
-      return cell.link === undefined ? escapeText(cell.text) : `<a href="${escapeText(cell.link)}">${escapeText(cell.text)}</a>`;
+      return cell.link === undefined ? sentence(cell.text) : `<a href="${escapeText(cell.link)}">${sentence(cell.text)}</a>`;
     case 'mark':
-      return `<span class="mk ${cell.mark}">${mark(cell.mark)}${escapeText(cell.text)}</span>`;
+      return `<span class="mk ${cell.mark}">${mark(cell.mark)}${sentence(cell.text)}</span>`;
     case 'none':
       return '<span class="dash0" aria-hidden="true"></span><span class="vh">not in use</span>';
     case 'missing':
@@ -114,6 +115,6 @@ function valueContent(cell: Extract<Cell, { kind: 'value' }>, column: Column | u
     ...(cell.decimals === undefined ? {} : { decimals: cell.decimals }),
     bare: inHead,
   });
-  const suffix = cell.suffix === undefined ? '' : ` <span class="suffix">${escapeText(cell.suffix)}</span>`;
+  const suffix = cell.suffix === undefined ? '' : ` <span class="suffix">${sentence(cell.suffix)}</span>`;
   return `${text}${suffix}${cell.bar === undefined ? '' : shareBar(cell.bar)}`;
 }

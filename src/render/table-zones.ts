@@ -12,7 +12,7 @@ import { measurementsView } from './measurements.ts';
 import { photoIndications } from './photo-lengths-view.ts';
 import { tableView } from './table-view.ts';
 import type { SheetZone } from './sheet-zone.ts';
-import { listed } from './words.ts';
+import { listed, sentence } from './words.ts';
 import { counted } from '../units/counted.ts';
 
 /** Short tables of figures that stand together in one zone. */
@@ -64,14 +64,14 @@ function measurementsZone(entry: Entry): SheetZone | null {
 function tableZone(table: Table, { entry, photos }: PreparedSheet): SheetZone {
   const beside = table.id === insulation.id ? photoIndications(photoLengths(entry, photos)) : '';
   const matter = (table.id === mainsSide.id ? mainsMatter(table) : withNotesFolded(table)) + beside;
-  return { title: table.title, layout: 'side', side: `<p>${escapeText(table.caption)}</p>`, matter };
+  return { title: table.title, layout: 'side', side: `<p>${sentence(table.caption)}</p>`, matter };
 }
 
 /** One note stands under its table; several stand behind a line. */
 function withNotesFolded(table: Table): string {
   const { notes } = table;
   if (notes.length < 2) return tableView(table);
-  const folded = `<div class="note">${notes.map((note) => `<p>${escapeText(note)}</p>`).join('')}</div>`;
+  const folded = `<div class="note">${notes.map((note) => `<p>${sentence(note)}</p>`).join('')}</div>`;
   return tableView({ ...table, notes: [] }) + fold(`<b>${counted(notes.length, 'note')}</b> on what the figures rest on`, folded);
 }
 

@@ -49,7 +49,7 @@ export function titleBlock(sheet: PreparedSheet): string {
   const fields = [...deviceFields(sheet), ...sizeFields(sheet), ...measuredFields(sheet), ...issueFields(sheet)];
   return (
     `<div class="tb"><div class="tb-name"><p class="label">Teardown</p><h1>${escapeText(deviceName(entry))}</h1>` +
-    `<p class="about">${escapeText(aboutLine(entry))}</p></div><dl>${fields.map(fieldHtml).join('')}</dl></div>`
+    `<p class="about">${sentence(aboutLine(entry))}</p></div><dl>${fields.map(fieldHtml).join('')}</dl></div>`
   );
 }
 

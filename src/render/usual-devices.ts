@@ -9,6 +9,7 @@ import { planDevices } from '../sharing/planner.ts';
 import { portLayout, type PortLayout } from '../sharing/port-layout.ts';
 import type { ShareMatrix } from '../sharing/share-matrix.ts';
 import { USUAL_SETS } from '../sharing/usual-sets.ts';
+import { sentence } from './words.ts';
 
 /** Usual devices and where each goes, folded, with the way to the planner for others; empty where too little is known to plan with. */
 export function usualDevices(entry: Entry, matrix: ShareMatrix): string {
@@ -37,12 +38,12 @@ function usualSet(layout: PortLayout, devices: readonly Device[], slug: string):
   const names = devices.map(({ name }) => escapeText(name)).join(' · ');
   const link = `<a href="${escapeText(plannerAddress(slug, devices))}">${names}</a>`;
   const notes = planningNotes(planning, devices)
-    .map((note) => `<p class="remark">${escapeText(note)}</p>`)
+    .map((note) => `<p class="remark">${sentence(note)}</p>`)
     .join('');
   if (plan === undefined) return `<li><h3>${link}</h3><div class="usual-plan">${notes}</div></li>`;
   const lines = planLines(plan, devices).map(
     ({ device, port, power, isMet, need, remark }) =>
-      `<li><b class="mono">${escapeText(port)}</b><span>${escapeText(device)}</span><span class="q">${escapeText(power)}</span><span class="remark">${isMet ? '' : `<b>not met</b>, of ${escapeText(need)}. `}${escapeText(remark)}</span></li>`,
+      `<li><b class="mono">${escapeText(port)}</b><span>${sentence(device)}</span><span class="q">${escapeText(power)}</span><span class="remark">${isMet ? '' : `<b>not met</b>, of ${sentence(need)}. `}${sentence(remark)}</span></li>`,
   );
   const others = otherWays(planning.best);
   const equal =
@@ -51,6 +52,6 @@ function usualSet(layout: PortLayout, devices: readonly Device[], slug: string):
       : `<p class="remark">Equal: ${escapeText(others.slice(0, 3).join('; '))}${others.length > 3 ? ` and ${others.length - 3} more` : ''}.</p>`;
   return (
     `<li><h3>${link}</h3><span class="front">${miniFront(layout.ports, plan.row.ports)}</span>` +
-    `<div class="usual-plan"><ul class="plan-lines">${lines.join('')}</ul><p class="note">${escapeText(planSentence(plan))}</p>${equal}${notes}</div></li>`
+    `<div class="usual-plan"><ul class="plan-lines">${lines.join('')}</ul><p class="note">${sentence(planSentence(plan))}</p>${equal}${notes}</div></li>`
   );
 }

@@ -19,7 +19,7 @@ describe('the page of the bench', () => {
     const row = html.slice(html.indexOf('<tr id="meter">'), html.indexOf('<tr id="spare">'));
     expect(row).toContain('±(0.1 % + 5 mW)');
     expect(row).toContain('2026-01-12');
-    expect(row).toContain('<a href="/teardowns/one/">Larkmoor LM-Q15</a>, 3 values');
+    expect(row).toContain('<a href="/teardowns/one/">Larkmoor LM-Q15</a>, 3\u00a0values');
     expect(row).not.toContain('two');
     expect(row).toContain('Meter &lt;1&gt;');
   });

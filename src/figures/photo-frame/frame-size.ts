@@ -7,7 +7,7 @@ export const MARGIN = 72;
 /** Length of the separators between letters and figures. */
 export const SEPARATOR = 22;
 /** Distance of the letters' middle from the picture's edge. */
-const LETTER_OFFSET = 11;
+const LETTER_OFFSET = 13;
 /** Distance of the circles' middle from the picture's edge. */
 export const CIRCLE_OFFSET = 51;
 /** Radius of a circle with its line: 38 px across. */

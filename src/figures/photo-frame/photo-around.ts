@@ -37,7 +37,7 @@ function frameMarks({ picture }: FrameSize): string {
   const separators =
     across.map((x) => `M${x} 0v${-SEPARATOR}M${x} ${height}v${SEPARATOR}`).join('') +
     down.map((y) => `M0 ${y}h${-SEPARATOR}M${width} ${y}h${SEPARATOR}`).join('');
-  const letters = zoneLetters(picture).map(({ text, x, y }) => `<text x="${px(x)}" y="${px(y + 5)}">${text}</text>`);
+  const letters = zoneLetters(picture).map(({ text, x, y }) => `<text x="${px(x)}" y="${px(y + 6)}">${text}</text>`);
   return `<g aria-hidden="true"><path class="ph-separator" d="${separators}"/><g class="ph-letters">${letters.join('')}</g></g>`;
 }
 
