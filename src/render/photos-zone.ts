@@ -78,10 +78,19 @@ function photoView({ photo, index, published, items, lengths }: PhotoView): stri
   const near = photoNear(frame.picture, items, drawn, label);
   const over = photoOver(anchor, items, drawn);
   return (
-    `<figure class="photo ph-${frame.kind}${near.hasRows ? ' ph-rows' : ''}" id="${anchor}"><div class="ph-sheet"><div class="ph-picture">${inside}${over}${near.svg}</div>` +
+    `<figure class="photo ph-${frame.kind}${near.kind === 'in rows' ? ' ph-rows' : ''}" id="${anchor}"><div class="ph-sheet"><div class="ph-picture">${inside}${over}${near.svg}</div>` +
     `${photoAround(frame, items, drawn, label)}</div>` +
-    `<figcaption>${captionOf(photo, index)}${fullSize(published)}</figcaption></figure>`
+    `<figcaption>${captionOf(photo, index)}${fullSize(published)}</figcaption>${near.kind === 'on plates' ? keysOf(items) : ''}</figure>`
   );
+}
+
+/** What the small plates of a crowded photo lead to, for a narrow page: links that a finger meets. */
+function keysOf(items: readonly CalloutItem[]): string {
+  const keys = items.map(({ number, title, rowAnchor }) => {
+    const [reference = '', ...role] = title.split(', ');
+    return `<li><a href="#${rowAnchor}" data-item="${number}"><b>${number}</b> <span class="mono">${escapeText(reference)}</span> <span class="soft">${escapeText(role.join(', '))}</span></a></li>`;
+  });
+  return `<ol class="ph-keys">${keys.join('')}</ol>`;
 }
 
 function drawnLengths(photo: Photo, lengths: readonly PhotoLength[]): readonly DrawnLength[] {

@@ -21,7 +21,7 @@ import { shareBar } from '../../src/figures/share-bar.ts';
 import { silhouette } from '../../src/figures/silhouette.ts';
 import { stageGlyph, DRAWN_STAGE_KINDS } from '../../src/figures/stage-glyph.ts';
 import { stressBar } from '../../src/figures/stress-bar.ts';
-import { THIRTY_PARTS } from './photo-frame/thirty-parts.ts';
+import { spreadParts, THIRTY_PARTS } from './photo-frame/thirty-parts.ts';
 import { foldBackLog } from '../logs/a-log-summary.ts';
 
 const PORTS = [
@@ -104,6 +104,7 @@ const KINDS: Readonly<Record<string, () => string>> = {
   'callouts on a photo of a phone': () => photoNear(PHOTO.picture, CALLOUTS, LENGTHS, 'Photo 1: parts by number').svg,
   'thirty callouts around a photo': () => photoAround(PHOTO, THIRTY_PARTS, LENGTHS, 'Photo 1: parts by number'),
   'thirty callouts on a photo of a phone': () => photoNear(PHOTO.picture, THIRTY_PARTS, LENGTHS, 'Photo 1: parts by number').svg,
+  'fifty callouts on a photo of a phone': () => photoNear(PHOTO.picture, spreadParts(50), LENGTHS, 'Photo 1: parts by number').svg,
   'zones and a length on a photo': () => photoOver('photo-1', CALLOUTS, LENGTHS),
   'outline of a box': () =>
     outlineDrawing({

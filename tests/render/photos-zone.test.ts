@@ -69,3 +69,17 @@ test('without callouts the part table has no item numbers', () => {
   const bare = { ...first, entry: { ...first.entry, photos: first.entry.photos.map((photo) => ({ ...photo, callouts: [] })) } };
   expect(drawn(bare)).not.toContain('class="item"');
 });
+
+test('where a phone has its numbers on small plates, they stand under the photo with reference and role', () => {
+  const sheet = sheets.find(({ entry }) => entry.parts.length > 45);
+  const [photo] = sheet?.entry.photos ?? [];
+  if (sheet === undefined || photo === undefined) throw new Error('no demo entry with so many parts');
+  const parts = sheet.entry.parts.slice(0, 45).map(({ references }) => references[0] ?? '');
+  const callouts = parts.map((part, at) => ({ ...(photo.callouts[0] ?? { path: [] }), part, x: (at * 0.618) % 1, y: (at * 0.755) % 1 }));
+  const crowded = { ...sheet, entry: { ...sheet.entry, photos: [{ ...photo, callouts }] } } as PreparedSheet;
+  const keys = all(drawn(crowded), /<ol class="ph-keys">(.*?)<\/ol>/g).join('');
+  expect(keys.match(/<li>/g)).toHaveLength(45);
+  const [fuse] = sheet.entry.parts;
+  expect(keys).toContain(`<b>1</b> <span class="mono">${fuse?.references[0] ?? ''}</span>`);
+  expect(drawn(sheet)).not.toContain('ph-keys');
+});

@@ -3,6 +3,7 @@ import { crowdedLeaders } from './crowded-leaders.ts';
 import { FIGURES_ACROSS, type PictureSize } from './frame-size.ts';
 import type { Gate } from './gate.ts';
 import { dimensionLine, placeLabels, type DrawnLength, type Lettering, type PlacedLabel } from './length-label.ts';
+import { placePlates, ON_PART, plateSize } from './near-plates.ts';
 import { distance, pointApart, segmentsMeet, type Point, type Segment } from './segment.ts';
 import { spreadPoints } from './spread-points.ts';
 
@@ -10,6 +11,7 @@ import { spreadPoints } from './spread-points.ts';
 const NARROW = 300;
 /** Radius of the circles: targets of 24 px. */
 export const NEAR_RADIUS = 12;
+const CIRCLE: PictureSize = { width: 2 * NEAR_RADIUS, height: 2 * NEAR_RADIUS };
 /** Middles of two circles stand this far apart. */
 const APART = 2 * NEAR_RADIUS + 1;
 /** Circles that cover more than this share of a picture are taken out of it. */
@@ -39,8 +41,10 @@ export interface NearMark {
 /** The narrow drawing of a photo. Its places are drawn in shares of the picture, so that on a wider page everything only moves apart. */
 export interface NearLayout {
   readonly size: PictureSize;
-  /** Circles stand on their parts, or in rows above and below the picture. */
-  readonly kind: 'on the parts' | 'in rows';
+  /** Circles stand on their parts, or in rows above and below the picture; more than fit there are numbers on small plates. */
+  readonly kind: 'on the parts' | 'in rows' | 'on plates';
+  /** What one mark within the picture covers. */
+  readonly mark: PictureSize;
   readonly marks: readonly NearMark[];
   /** One of each length, in their order; the known length has none. */
   readonly labels: readonly (PlacedLabel | null)[];
@@ -48,19 +52,29 @@ export interface NearLayout {
 
 /**
  * Circles on their parts, moved apart where they would overlap. Where that hides too much of the picture, or a leader would go through
- * another or through a circle, the circles stand in rows above and below. More than the rows hold stay on their parts.
+ * another or through a circle, the circles stand in rows above and below. Where there are more than the rows hold, the numbers stand on
+ * small plates on their parts or beside them.
+ *
+ * @param figures How many figures the longest number has.
  */
-export function layoutNear(picture: PictureSize, places: readonly Point[], lengths: readonly DrawnLength[]): NearLayout {
+export function layoutNear(picture: PictureSize, places: readonly Point[], lengths: readonly DrawnLength[], figures = 2): NearLayout {
   const size = { width: NARROW, height: (NARROW * picture.height) / picture.width };
   const wanted = places.map(({ x, y }) => ({ x: x * size.width, y: y * size.height }));
   const shown = lengths.filter(({ isScale }) => !isScale);
   const onParts = marksOnParts(size, wanted);
   const gates = rowGates(size);
   const covered = (places.length * Math.PI * NEAR_RADIUS ** 2) / (size.width * size.height);
-  const inRows = places.length <= gates.length && (covered > MOST_COVERED || isTangled(onParts));
-  const marks = inRows ? marksInRows(size, wanted, gates, shown) : onParts;
-  const labels = placeLabels(size, shown, occupiedBy(marks), LETTERING);
-  return { size, kind: inRows ? 'in rows' : 'on the parts', marks, labels };
+  const kind = covered <= MOST_COVERED && !isTangled(onParts) ? 'on the parts' : places.length <= gates.length ? 'in rows' : 'on plates';
+  const mark = kind === 'on plates' ? plateSize(figures) : CIRCLE;
+  const marks =
+    kind === 'in rows' ? marksInRows(size, wanted, gates, shown) : kind === 'on plates' ? marksOnPlates(size, wanted, mark) : onParts;
+  return { size, kind, mark, marks, labels: placeLabels(size, shown, occupiedBy(marks, mark), LETTERING) };
+}
+
+function marksOnPlates(size: PictureSize, wanted: readonly Point[], plate: PictureSize): readonly NearMark[] {
+  const dots = spreadPoints(wanted, DOTS_APART, fieldOf(size, DOT_INSET));
+  const middles = placePlates(dots, plate, size);
+  return dots.map((dot, index) => ({ index, dot, circle: middles[index] ?? dot, gate: null }));
 }
 
 function marksOnParts(size: PictureSize, wanted: readonly Point[]): readonly NearMark[] {
@@ -89,7 +103,7 @@ function fieldOf({ width, height }: PictureSize, inset: number): Segment {
 /** The leader of a mark within the picture; null where the circle covers its part. */
 export function nearLeader({ dot, circle, gate }: NearMark): Segment | null {
   if (gate !== null) return { from: dot, to: gate };
-  return distance(dot, circle) > 3 ? { from: dot, to: circle } : null;
+  return distance(dot, circle) > ON_PART ? { from: dot, to: circle } : null;
 }
 
 /** Whether circles overlap, or a leader goes through another or through the circle of another. */
@@ -125,9 +139,7 @@ function rowGates({ width, height }: PictureSize): readonly Gate[] {
   ];
 }
 
-function occupiedBy(marks: readonly NearMark[]): Parameters<typeof placeLabels>[2] {
-  const boxes = marks.map(({ dot, circle, gate }) =>
-    gate === null ? boxAround(circle, 2 * NEAR_RADIUS, 2 * NEAR_RADIUS) : boxAround(dot, 8, 8),
-  );
+function occupiedBy(marks: readonly NearMark[], { width, height }: PictureSize): Parameters<typeof placeLabels>[2] {
+  const boxes = marks.map(({ dot, circle, gate }) => (gate === null ? boxAround(circle, width, height) : boxAround(dot, 8, 8)));
   return { boxes, leaders: marks.flatMap((mark) => nearLeader(mark) ?? []) };
 }

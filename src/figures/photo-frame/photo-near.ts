@@ -5,19 +5,19 @@ import type { DrawnLength, PlacedLabel } from './length-label.ts';
 import { layoutNear, NEAR_RADIUS, nearLeader, type NearLayout, type NearMark } from './near-layout.ts';
 import type { Point } from './segment.ts';
 
-/** The narrow drawing, and whether the page keeps room for rows of circles above and below the picture. */
+/** The narrow drawing, and how its marks stand: with rows of circles the page keeps room for them, with plates it lists what they lead to. */
 export interface PhotoNear {
   readonly svg: string;
-  readonly hasRows: boolean;
+  readonly kind: NearLayout['kind'];
 }
 
 /** What a narrow page draws instead of the circles around: zone letters above and at the left, numbers on the parts or in rows, lengths. */
 export function photoNear(picture: PictureSize, items: readonly CalloutItem[], lengths: readonly DrawnLength[], label: string): PhotoNear {
-  const layout = layoutNear(picture, items, lengths);
-  const body = `${leaders(layout)}${labelsOf(layout)}${layout.marks.map((mark) => markOf(mark, items, layout.size)).join('')}`;
+  const layout = layoutNear(picture, items, lengths, Math.max(2, ...items.map(({ number }) => String(number).length)));
+  const body = `${leaders(layout)}${labelsOf(layout)}${layout.marks.map((mark) => markOf(mark, items, layout)).join('')}`;
   return {
     svg: `<svg class="ph-near" role="group" aria-label="${escapeText(label)}">${nearLetters()}${body}</svg>`,
-    hasRows: layout.kind === 'in rows',
+    kind: layout.kind,
   };
 }
 
@@ -50,19 +50,30 @@ function shares({ x, y }: Point, { width, height }: PictureSize): { readonly x: 
 }
 
 /** A circle with its number; one outside the picture hangs on its gate by a length in px, whatever the picture's size. */
-function markOf({ index, dot, circle, gate }: NearMark, items: readonly CalloutItem[], size: PictureSize): string {
+function markOf({ index, dot, circle, gate }: NearMark, items: readonly CalloutItem[], { size, kind, mark }: NearLayout): string {
   const item = items[index];
   if (item === undefined) return '';
   const at = shares(gate ?? circle, size);
   const away = gate === null ? 0 : circle.y - gate.y;
   const link = `<a class="ph-item" href="#${item.rowAnchor}" data-item="${item.number}" aria-label="${item.number}, ${escapeText(item.title)}">`;
+  if (kind === 'on plates') return dotOf(dot, size, 2.5) + plateOf(at, mark, link, item.number);
   if (gate === null)
     return `${link}<circle cx="${at.x}" cy="${at.y}" r="${NEAR_RADIUS}"/><text x="${at.x}" y="${at.y}" dy="4.5">${item.number}</text></a>`;
-  const spot = shares(dot, size);
   return (
-    `<circle class="ph-dot" cx="${spot.x}" cy="${spot.y}" r="3"/><svg class="ph-out" x="${at.x}" y="${at.y}"><path class="ph-leader" d="M0 0V${px(away)}"/>` +
+    `${dotOf(dot, size, 3)}<svg class="ph-out" x="${at.x}" y="${at.y}"><path class="ph-leader" d="M0 0V${px(away)}"/>` +
     `${link}<circle cy="${px(away)}" r="${NEAR_RADIUS}"/><text y="${px(away + 4.5)}">${item.number}</text></a></svg>`
   );
+}
+
+function dotOf(dot: Point, size: PictureSize, radius: number): string {
+  const spot = shares(dot, size);
+  return `<circle class="ph-dot" cx="${spot.x}" cy="${spot.y}" r="${radius}"/>`;
+}
+
+/** A number on a plate that keeps its px on a page of any width. */
+function plateOf(at: { readonly x: string; readonly y: string }, { width, height }: PictureSize, link: string, number: number): string {
+  const plate = `<rect class="ph-plate" x="${px(-width / 2)}" y="${px(-height / 2)}" width="${px(width)}" height="${px(height)}"/>`;
+  return `<svg class="ph-out" x="${at.x}" y="${at.y}">${link}${plate}<text y="4.5">${number}</text></a></svg>`;
 }
 
 /** The table of lengths says the same, so that nobody hears it twice. */
