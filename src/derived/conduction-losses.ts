@@ -1,7 +1,10 @@
 import type { Entry, Part, Stage } from '../entry/entry.ts';
 import { conductionLoss } from '../formulas/loss/conduction-loss.ts';
 import { forwardDropLoss } from '../formulas/loss/forward-drop-loss.ts';
+import { hotResistance } from '../formulas/loss/hot-resistance.ts';
 import { parallelPartsResistance } from '../formulas/loss/parallel-parts-resistance.ts';
+import { resistiveLoss } from '../formulas/loss/resistive-loss.ts';
+import { turnTakingResistance } from '../formulas/loss/turn-taking-resistance.ts';
 import { bridgeLoss } from '../formulas/pfc/bridge-loss.ts';
 import { CUSTOMARY, type CustomaryValue } from '../standards/customary-values.ts';
 import { stageOf } from '../stages/index.ts';
@@ -16,12 +19,13 @@ import { sumOfPowers } from '../formulas/energy/sum-of-powers.ts';
 import type { LossItem } from './derived.ts';
 import { assumed } from './fact-value.ts';
 import { countBeyondBelief, isFitted, pieces } from './fitted-parts.ts';
-import { quantitiesOf, ratingOf } from './part-rating.ts';
+import { partClassOf } from './part-class.ts';
+import { measuredOf, quantitiesOf, ratingOf } from './part-rating.ts';
 import { converterOf, PASSING_KINDS, stageById } from './stage-kinds.ts';
 import { partHint } from './stress/part-hint.ts';
 import type { StageGivens } from './stress/stage-givens.ts';
 
-/** Losses by conduction of switches, bridge and output diodes, at the corner that the givens stand for. */
+/** Losses by conduction of switches, chokes, bridge and output diodes, at the corner that the givens stand for. */
 export function conductionLosses(entry: Entry, givens: StageGivens): readonly LossItem[] {
   return entry.parts.filter(isFitted).flatMap((part) => lossOf(entry, part, givens));
 }
@@ -35,9 +39,52 @@ function lossOf(entry: Entry, part: Part, givens: StageGivens): readonly LossIte
     return [item(part, 'loss of the forward drop', diode(given))];
   }
   const carried = stageOf(stage.kind)?.model?.rms?.[part.role]?.(given, partHint(part));
-  return carried === undefined || quantitiesOf(part, 'resistance').length === 0
-    ? []
-    : [item(part, 'conduction loss', switchLoss(part, carried))];
+  if (carried === undefined || !hasResistance(part)) return [];
+  const other = carried.carrying < carried.places ? turnTaker(entry, part) : null;
+  if (other === null) return [item(part, 'conduction loss', switchLoss(part, carried))];
+  // The pair is one item, at its first key.
+  return entry.parts.indexOf(other) < entry.parts.indexOf(part) && other.role === part.role ? [] : [pairItem(part, other, carried)];
+}
+
+function hasResistance(part: Part): boolean {
+  return quantitiesOf(part, 'resistance').length > 0 || measuredOf(part, 'resistance') !== null;
+}
+
+/** The switch under a key of its own that carries while this one does not; null where one key holds both, or nothing is known of the other. */
+function turnTaker(entry: Entry, part: Part): Part | null {
+  if (pieces(part) !== 1) return null;
+  const others = entry.parts.filter(
+    (other) =>
+      other !== part &&
+      other.stage === part.stage &&
+      isFitted(other) &&
+      hasResistance(other) &&
+      pieces(other) === 1 &&
+      (other.role === part.role || other.role === 'synchronous-rectifier'),
+  );
+  const [only, ...more] = others;
+  return only === undefined || more.length > 0 ? null : only;
+}
+
+/** Which of the two carries how long depends on input and output: the loss lies between all in the one and all in the other. */
+function pairItem(part: Part, other: Part, { current }: RoleCurrent): LossItem {
+  const hot = (one: Part): Known<'resistance'> =>
+    applyFormula(hotResistance, { factor: assumed('ratio', hotFactor(one)), resistance: resistanceOf(one) });
+  const resistance = applyFormula(turnTakingResistance, {
+    first: hot(part),
+    second: hot(other),
+    share: assumed('ratio', CUSTOMARY.turnTaking),
+  });
+  return {
+    stage: part.stage,
+    references: [...part.references, ...other.references],
+    name: 'conduction loss',
+    loss: applyFormula(resistiveLoss, { current, resistance }),
+  };
+}
+
+function resistanceOf(part: Part): Known<'resistance'> {
+  return measuredOf(part, 'resistance') ?? ratingOf(part, 'resistance');
 }
 
 /** A synchronous rectifier in a block that passes power on carries what the converter before it gives. */
@@ -55,7 +102,7 @@ function switchLoss(part: Part, { current, places, carrying }: RoleCurrent): Kno
   const named = pieces(part);
   const beyond = countBeyondBelief(part);
   if (beyond !== null) return beyond;
-  const one = ratingOf(part, 'resistance');
+  const one = resistanceOf(part);
   const sideBySide = Math.max(1, Math.round(named / places));
   const source = { title: 'The entry itself', section: part.path.join('.'), standing: 'read' } as const;
   const count = assume('ratio', sideBySide, sideBySide, sideBySide, `${sideBySide} side by side, as counted`, source);
@@ -69,6 +116,7 @@ function switchLoss(part: Part, { current, places, carrying }: RoleCurrent): Kno
 const SUPERJUNCTION_FROM = 400;
 
 function hotFactor(part: Part): CustomaryValue {
+  if (partClassOf(part) === 'magnetic') return CUSTOMARY.coldCopper;
   if (/gan|gallium/iu.test(part.technology ?? '')) return CUSTOMARY.coldGallium;
   const rated = ratingOf(part, 'voltage', 'DC');
   return !isMissing(rated) && rated.nominal >= SUPERJUNCTION_FROM ? CUSTOMARY.coldSuperjunction : CUSTOMARY.coldLowVoltage;

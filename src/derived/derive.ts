@@ -42,7 +42,7 @@ export function derive(entry: Entry, logs: readonly LogSummary[] = [], site?: Si
   const stress = stressRows(entry, input, givens, policy);
   const windings = windingFigures(entry, givens);
   const operating = operatingFigures(entry, bulk, givens, windings);
-  const path = powerPath(entry, shares, power);
+  const path = powerPath(entry, figures);
   return {
     ratedPower: power,
     size,

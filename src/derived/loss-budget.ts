@@ -2,15 +2,16 @@ import type { EfficiencyPoint, Entry } from '../entry/entry.ts';
 import { electricPower } from '../formulas/energy/electric-power.ts';
 import { powerLoss } from '../formulas/energy/power-loss.ts';
 import { sumOfPowers } from '../formulas/energy/sum-of-powers.ts';
+import { powerEfficiency } from '../formulas/loss/power-efficiency.ts';
 import type { OutputPoint } from '../stages/models/stage-model.ts';
 import { applyFormula } from '../values/apply-formula.ts';
 import { foldFormula } from '../values/fold-formula.ts';
 import { isMissing, type Known } from '../values/value.ts';
-import { conductionLosses } from './conduction-losses.ts';
+import { conductionAt } from './conduction-at.ts';
 import type { LossBudget } from './derived.ts';
 import { factValue } from './fact-value.ts';
+import { loadPoint } from './load-point.ts';
 import type { DeviceFigures } from './stress/stage-given.ts';
-import { stageGivens } from './stress/stage-givens.ts';
 
 interface Measured {
   readonly source: EfficiencyPoint;
@@ -28,13 +29,9 @@ export function lossBudget(entry: Entry, figures: DeviceFigures): LossBudget | n
   const point = strongest(entry);
   if (point === null) return null;
   const measured = applyFormula(powerLoss, { input: point.input, output: point.output.power });
-  const here = stageGivens(entry, {
-    ...figures,
-    power: point.output.power,
-    input: { ...figures.input, lowLine: point.line },
-    at: { port: point.port, point: point.output },
-  });
-  const items = conductionLosses(entry, here);
+  const efficiency = applyFormula(powerEfficiency, { output: point.output.power, input: point.input });
+  const at = loadPoint(entry, { line: point.line, efficiency }, new Map([[point.port, point.output]]));
+  const items = conductionAt(entry, figures, at);
   const known = items.flatMap(({ loss }) => (isMissing(loss) ? [] : [loss]));
   const explained = foldFormula<'power'>(
     known,

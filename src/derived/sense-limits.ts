@@ -10,7 +10,7 @@ import { missing } from '../values/missing.ts';
 import type { Known } from '../values/value.ts';
 import type { OperatingFigure } from './derived.ts';
 import { assumed } from './fact-value.ts';
-import { fittedParts, pieces } from './fitted-parts.ts';
+import { fittedParts, perPiece, pieces } from './fitted-parts.ts';
 import { measuredOf, ratingOf } from './part-rating.ts';
 import { partHint } from './stress/part-hint.ts';
 import type { StageGivens } from './stress/stage-givens.ts';
@@ -75,13 +75,10 @@ function resistances(parts: readonly Part[], stage: Stage): readonly Sensed[] {
     return parts.map((part) => ({ name: `current limit of ${part.references.join(', ')}, each for itself`, value: resistance(part) }));
   }
   const combine = arrangement === 'series' ? seriesResistance : parallelResistance;
-  const all = parts.flatMap((part) => Array.from({ length: Math.min(pieces(part), MOST_PIECES) }, () => resistance(part)));
+  const all = parts.flatMap((part) => perPiece(part, resistance(part)));
   const value = foldFormula(all, (one, other) => applyFormula(combine, { first: one, second: other }), 'sense resistor');
   return [{ name: `current limit of ${names} in ${arrangement}`, value }];
 }
-
-/** Most pieces that one key is followed for; a count beyond is a slip that a check reports. */
-const MOST_PIECES = 64;
 
 function resistance(part: Part): Ohms {
   return measuredOf(part, 'resistance') ?? ratingOf(part, 'resistance');

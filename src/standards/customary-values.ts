@@ -136,6 +136,20 @@ export const CUSTOMARY = {
       standing: 'read',
     },
   },
+  coldCopper: {
+    low: 1.1,
+    nominal: 1.3,
+    high: 1.4,
+    reason: 'resistance of a winding is measured cold; copper has 1.1 to 1.4 times that at 50 to 125 °C, and more for alternating current',
+    source: practice('resistance of copper over temperature, 0.39 % a kelvin'),
+  },
+  turnTaking: {
+    low: 0,
+    nominal: 0.5,
+    high: 1,
+    reason: 'which of the two switches is the upper one is not said, so either may carry the current for most of the period',
+    source: practice('two switches that take turns'),
+  },
   senseThreshold: {
     low: 0.4,
     nominal: 0.7,

@@ -24,6 +24,7 @@ function build({ derived }: TableInput): Table | null {
       numberColumn('in', 'In', 'W'),
       numberColumn('out', 'Out', 'W'),
       numberColumn('loss', 'Loss', 'W'),
+      numberColumn('conduction', 'Of it conduction alone', 'W'),
       textColumn('parts', 'Parts'),
     ],
     groups: [
@@ -31,7 +32,7 @@ function build({ derived }: TableInput): Table | null {
       { id: 'ports', title: 'Ports', glyph: null, rows: path.outlets.map(outletRow) },
       { id: 'whole', title: 'Whole device', glyph: null, rows: [wholeRow(path)] },
     ],
-    notes: path.notes,
+    notes: [...path.notes, ...conductionNotes(path.blocks)],
   };
 }
 
@@ -45,6 +46,7 @@ function blockRow(block: PathBlock): Row {
       power(block.input),
       power(block.output),
       power(block.loss),
+      conduction(block),
       mono(block.parts.flatMap(({ references }) => references).join(', '), 'none named'),
     ],
   };
@@ -53,12 +55,29 @@ function blockRow(block: PathBlock): Row {
 function outletRow({ ports, power: leaving, note }: PathOutlet): Row {
   const name = ports.length === 0 ? 'output' : ports.join(' + ');
   const none: Cell = { kind: 'none' };
-  return { id: `port-${rowId(name)}`, cells: [mono(name), words(note, 'no offer known'), none, none, power(leaving), none, none] };
+  return { id: `port-${rowId(name)}`, cells: [mono(name), words(note, 'no offer known'), none, none, power(leaving), none, none, none] };
 }
 
 function wholeRow({ input, output, loss, source }: PowerPath): Row {
   const line = source.line === null ? source.name : `${source.name}, ${source.line}`;
-  return { id: 'whole', cells: [words('all'), words(line), { kind: 'none' }, power(input), power(output), power(loss), { kind: 'none' }] };
+  const none: Cell = { kind: 'none' };
+  return { id: 'whole', cells: [words('all'), words(line), none, power(input), power(output), power(loss), none, none] };
+}
+
+function conduction({ conduction: worked }: PathBlock): Cell {
+  if (worked === null) return { kind: 'none' };
+  return isMissing(worked.loss) ? { kind: 'missing', reason: worked.loss.reason } : { kind: 'value', value: worked.loss, decimals: 2 };
+}
+
+/** What the column of conduction is, and whose could not be worked out. */
+function conductionNotes(blocks: readonly PathBlock[]): readonly string[] {
+  const worked = blocks.flatMap((block) => block.conduction ?? []);
+  if (worked.length === 0) return [];
+  const unknown = worked.flatMap((one) => one.unknown).map(({ references, reason }) => `${references.join(', ')}: ${reason}.`);
+  return [
+    'Conduction alone: current in the resistance, or through the forward drop, of the named switches, diodes and chokes at this load, worked out. It is a part of the loss, never the whole of it.',
+    ...(unknown.length === 0 ? [] : [`Conduction not known of ${unknown.join(' Of ')}`]),
+  ];
 }
 
 function power(known: Known<'power'>): Cell {

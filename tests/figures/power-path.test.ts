@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import type { PathBlock, PathOutlet, PowerPath } from '../../src/derived/power-path/power-path.ts';
 import { powerPathFigure } from '../../src/figures/power-path/power-path.ts';
 import { pathNodes } from '../../src/figures/power-path/path-nodes.ts';
-import { lossScale } from '../../src/figures/power-path/losses.ts';
+import { drawnLosses, lossScale } from '../../src/figures/power-path/losses.ts';
 import { missing } from '../../src/values/missing.ts';
+import { isMissing } from '../../src/values/value.ts';
 import { bySlug, entriesIn } from '../demo/entries-in.ts';
 
 const ENTRIES = entriesIn(join(import.meta.dirname, '../../demo/teardowns'));
@@ -33,7 +34,18 @@ function isFinite(svg: string): boolean {
 const UNKNOWN = missing('not known');
 
 function block(stage: string, from: string | null): PathBlock {
-  return { stage, from, kind: 'buck', side: 'none', input: UNKNOWN, output: UNKNOWN, loss: UNKNOWN, bus: null, parts: [] };
+  return {
+    stage,
+    from,
+    kind: 'buck',
+    side: 'none',
+    input: UNKNOWN,
+    output: UNKNOWN,
+    loss: UNKNOWN,
+    conduction: null,
+    bus: null,
+    parts: [],
+  };
 }
 
 function outlet(port: string, from: string | null): PathOutlet {
@@ -89,8 +101,32 @@ describe('the power path', () => {
     expect(isFinite(drawn(unknownPath([block('main', null)], [{ ports: [], from: 'main', power: UNKNOWN, note: null }])))).toBe(true);
   });
 
+  it('draws conduction as an open bar with its own word where the whole loss of a stage is not known', () => {
+    const svg = drawn(pathOf('marlhythe-causeway-100'));
+    expect(svg.match(/<rect class="bo"/gu)?.length).toBeGreaterThan(4);
+    expect(svg).toContain('>conduction</text>');
+    expect(svg).toContain('open bars are conduction alone, worked out');
+    expect(svg).toContain('Open bar and ≥: conduction alone in the named');
+  });
+
+  it('shows conduction inside a loss that was measured, and never adds the two', () => {
+    const path = pathOf('crossgarth-bothy-45');
+    const losses = drawnLosses(path);
+    expect(losses.map(({ stage, isWhole }) => [stage, isWhole])).toEqual([['main', true]]);
+    expect(losses[0]?.watts).toBe(isMissing(path.loss) ? null : path.loss.nominal);
+    expect(losses[0]?.conduction).toBeGreaterThan(0);
+    expect(drawn(path)).toMatch(/class="mono-note"[^>]*>≈ 0\.\d\d conduction</u);
+  });
+
+  it.each(ENTRIES.map(({ slug }) => slug))('%s: the bars add up to what is lost', (slug) => {
+    const path = pathOf(slug);
+    const sum = drawnLosses(path).reduce((all, { watts }) => all + watts, 0);
+    if (isMissing(path.loss)) throw new Error('no loss');
+    expect(Math.abs(sum - path.loss.nominal)).toBeLessThan(0.05);
+  });
+
   it('states the scale of the losses as a power of two that fits the room', () => {
-    const losses = [{ stage: null, watts: 6.4 }];
+    const losses = [{ watts: 6.4 }];
     const times = lossScale(losses, 1.18, 64);
     expect(times).toBe(8);
     expect(6.4 * 1.18 * times).toBeLessThanOrEqual(64);

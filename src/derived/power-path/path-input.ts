@@ -1,4 +1,4 @@
-import type { EfficiencyPoint, Entry } from '../../entry/entry.ts';
+import type { EfficiencyPoint, Entry, Fact } from '../../entry/entry.ts';
 import { sumOfPowers } from '../../formulas/energy/sum-of-powers.ts';
 import { inputPower } from '../../formulas/mains/input-power.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
@@ -17,7 +17,10 @@ export interface PathInput {
   readonly outlets: readonly PathOutlet[];
   /** Power into a stage where it was measured for its ports alone. */
   readonly stageInputs: ReadonlyMap<string, Known<'power'>>;
-  readonly line: string | null;
+  /** Line at which it was measured. */
+  readonly line: Fact<'voltage'> | null;
+  /** Points that were measured with these outlets at these powers; empty where the input is worked out. */
+  readonly points: readonly EfficiencyPoint[];
   readonly note: string;
 }
 
@@ -38,7 +41,7 @@ export function pathInput(entry: Entry, tree: readonly TreeStage[], outlets: rea
     addPowers,
     'output power',
   );
-  const none = { outlets, stageInputs: new Map<string, Known<'power'>>(), line: null } as const;
+  const none = { outlets, stageInputs: new Map<string, Known<'power'>>(), line: null, points: [] } as const;
   if (isMissing(output)) {
     return {
       ...none,
@@ -83,7 +86,8 @@ function asMeasured(outlets: readonly PathOutlet[], loads: readonly MeasuredLoad
     basis: 'measured',
     outlets: outlets.map((outlet) => (outlet === only ? { ...outlet, power: load.output, note: loadWords(load) ?? outlet.note } : outlet)),
     stageInputs: new Map(),
-    line: load.point.line?.quantity.written ?? null,
+    line: load.point.line,
+    points: [load.point],
     note: 'Input and output are measured.',
   };
 }
@@ -99,7 +103,8 @@ function together(outlets: readonly PathOutlet[], loads: readonly MeasuredLoad[]
     basis: 'measured',
     outlets: outlets.map((outlet) => ({ ...outlet, power: carriedAt(outlet, load.point) ?? outlet.power })),
     stageInputs: new Map(),
-    line: load.point.line?.quantity.written ?? null,
+    line: load.point.line,
+    points: [load.point],
     note: 'Input and output are measured with these ports at once.',
   };
 }
@@ -118,7 +123,7 @@ function oneAtATime(tree: readonly TreeStage[], outlets: readonly PathOutlet[], 
   const lines = new Set(found.map(({ load }) => load.point.line?.quantity.written ?? ''));
   if (found.length !== outlets.length || lines.size !== 1 || !areSeparate(tree, outlets)) return null;
   const stageInputs = new Map(found.flatMap(({ outlet, load }) => (outlet.from === null ? [] : [[outlet.from, load.input] as const])));
-  const [line] = lines;
+  const points = found.map(({ load }) => load.point);
   return {
     input: foldFormula(
       found.map(({ load }) => load.input),
@@ -128,7 +133,8 @@ function oneAtATime(tree: readonly TreeStage[], outlets: readonly PathOutlet[], 
     basis: 'one port at a time',
     outlets: found.map(({ outlet, load }) => ({ ...outlet, power: load.output, note: loadWords(load) ?? outlet.note })),
     stageInputs,
-    line: line === undefined || line === '' ? null : line,
+    line: points[0]?.line ?? null,
+    points,
     note: 'Input and output are measured one port at a time and added.',
   };
 }
@@ -142,7 +148,7 @@ function areSeparate(tree: readonly TreeStage[], outlets: readonly PathOutlet[])
 }
 
 function byEfficiency(
-  none: Pick<PathInput, 'outlets' | 'stageInputs'>,
+  none: Pick<PathInput, 'outlets' | 'stageInputs' | 'points'>,
   watts: number,
   output: Known<'power'>,
   { point, output: at, efficiency }: MeasuredLoad,
@@ -154,7 +160,7 @@ function byEfficiency(
     ...none,
     input: applyFormula(inputPower, { power: output, efficiency }),
     basis: 'by efficiency',
-    line: point.line?.quantity.written ?? null,
+    line: point.line,
     note: `The input is worked out with ${percent}measured${port} at ${at.nominal.toFixed(1)} W${far ? ', the nearest load that was measured' : ''}; the loss is an estimate.`,
   };
 }

@@ -1,30 +1,36 @@
 import type { Entry } from '../../entry/entry.ts';
 import { powerLoss } from '../../formulas/energy/power-loss.ts';
 import { sumOfPowers } from '../../formulas/energy/sum-of-powers.ts';
-import type { ShareMatrix } from '../../sharing/share-matrix.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import { foldFormula } from '../../values/fold-formula.ts';
 import { missing } from '../../values/missing.ts';
 import { isMissing, type Known } from '../../values/value.ts';
+import { conductionAt } from '../conduction-at.ts';
+import type { LossItem } from '../derived.ts';
+import type { DeviceFigures } from '../stress/stage-given.ts';
 import { pathInput, type PathInput } from './path-input.ts';
+import { pathLoad } from './path-load.ts';
 import { pathOutlets } from './path-outlets.ts';
 import { pathTree, type TreeStage } from './path-tree.ts';
-import type { PathBlock, PathSource, PowerPath } from './power-path.ts';
+import type { PathBlock, PathConduction, PathSource, PowerPath } from './power-path.ts';
 import { isFitted } from '../fitted-parts.ts';
 
 const NOT_SPLIT = 'not split between stages';
 
 /** The way of the power through an entry's stages; null where no stage is described. */
-export function powerPath(entry: Entry, shares: ShareMatrix | null, ratedPower: Known<'power'>): PowerPath | null {
+export function powerPath(entry: Entry, figures: DeviceFigures): PowerPath | null {
+  const { shares, power: ratedPower } = figures;
   const tree = pathTree(entry);
   if (tree.length === 0) return null;
   const drawn = pathOutlets(entry, tree, shares, ratedPower);
   const known = pathInput(entry, tree, drawn.outlets);
   const output = totalOf(known);
+  const at = pathLoad(entry, known);
+  const conduction = at === null ? [] : conductionAt(entry, figures, at);
   const charging = tree.length < entry.stages.length ? ['What charges the pack is not drawn.'] : [];
   return {
-    source: sourceOf(entry, tree, known.line),
-    blocks: tree.map((stage) => blockOf(entry, tree, stage, known)),
+    source: sourceOf(entry, tree, known.line?.quantity.written ?? null),
+    blocks: tree.map((stage) => blockOf(entry, tree, stage, known, conduction)),
     outlets: known.outlets,
     input: known.input,
     output,
@@ -40,7 +46,13 @@ function sourceOf(entry: Entry, tree: readonly TreeStage[], line: string | null)
   return entry.nameplate.input?.kind === 'DC' ? { kind: 'direct', name: 'supply', line } : { kind: 'mains', name: 'mains', line };
 }
 
-function blockOf(entry: Entry, tree: readonly TreeStage[], { stage, from, side }: TreeStage, known: PathInput): PathBlock {
+function blockOf(
+  entry: Entry,
+  tree: readonly TreeStage[],
+  { stage, from, side }: TreeStage,
+  known: PathInput,
+  conduction: readonly LossItem[],
+): PathBlock {
   const output = isOnlyWay(tree, stage.id, known) ? outputOf(stage.id, known) : missing(NOT_SPLIT);
   const input = inputOf(tree, stage, known);
   return {
@@ -51,8 +63,27 @@ function blockOf(entry: Entry, tree: readonly TreeStage[], { stage, from, side }
     input,
     output,
     loss: applyFormula(powerLoss, { input, output }),
+    conduction: conductionOf(conduction.filter((item) => item.stage === stage.id)),
     bus: (stage.parameters['bus'] ?? stage.parameters['output'])?.quantity.written ?? null,
     parts: entry.parts.filter((part) => part.stage === stage.id && isFitted(part)).map(({ references, role }) => ({ references, role })),
+  };
+}
+
+/** What of a stage's parts can be worked out; null where it names none that could be. */
+function conductionOf(items: readonly LossItem[]): PathConduction | null {
+  if (items.length === 0) return null;
+  const known = items.filter(({ loss }) => !isMissing(loss));
+  const unknown = items.flatMap(({ references, loss }) => (isMissing(loss) ? [{ references, reason: loss.reason }] : []));
+  return {
+    loss:
+      known.length === 0
+        ? missing(unknown[0]?.reason ?? NOT_SPLIT)
+        : sumOfPowersOf(
+            known.map(({ loss }) => loss),
+            'conduction loss',
+          ),
+    references: known.flatMap(({ references }) => references),
+    unknown,
   };
 }
 
@@ -76,13 +107,19 @@ function isFirst(tree: readonly TreeStage[], id: string): boolean {
 }
 
 function outputOf(id: string, known: PathInput): Known<'power'> {
-  return sum(known.outlets.filter(({ from }) => from === id).map(({ power }) => power));
+  return sumOfPowersOf(
+    known.outlets.filter(({ from }) => from === id).map(({ power }) => power),
+    'output power',
+  );
 }
 
 function totalOf({ outlets }: PathInput): Known<'power'> {
-  return sum(outlets.map(({ power }) => power).filter((power) => !isMissing(power)));
+  return sumOfPowersOf(
+    outlets.map(({ power }) => power).filter((power) => !isMissing(power)),
+    'output power',
+  );
 }
 
-function sum(powers: readonly Known<'power'>[]): Known<'power'> {
-  return foldFormula(powers, (first, second) => applyFormula(sumOfPowers, { first, second }), 'output power');
+function sumOfPowersOf(powers: readonly Known<'power'>[], what: string): Known<'power'> {
+  return foldFormula(powers, (first, second) => applyFormula(sumOfPowers, { first, second }), what);
 }

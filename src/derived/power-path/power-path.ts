@@ -18,6 +18,15 @@ export interface PathPart {
   readonly role: string;
 }
 
+/** What conduction alone takes in the named parts of a stage, worked out: a part of its loss, never the whole of it. */
+export interface PathConduction {
+  readonly loss: Known<'power'>;
+  /** Parts that it holds. */
+  readonly references: readonly string[];
+  /** Parts that carry current too, but whose loss cannot be worked out. */
+  readonly unknown: readonly { readonly references: readonly string[]; readonly reason: string }[];
+}
+
 /** One stage on the way of the power. */
 export interface PathBlock {
   readonly stage: string;
@@ -29,6 +38,8 @@ export interface PathBlock {
   readonly input: Known<'power'>;
   readonly output: Known<'power'>;
   readonly loss: Known<'power'>;
+  /** Null where no part of it is named whose conduction could be worked out. */
+  readonly conduction: PathConduction | null;
   /** Voltage of the bus behind it, as written: "390 V"; null where the entry gives none. */
   readonly bus: string | null;
   /** Its parts, key by key. */

@@ -38,6 +38,11 @@ export function isFedBySupply(entry: Entry, stage: Stage): boolean {
   return entry.nameplate.input?.kind === 'DC' && (feeder === null || feeder.kind === 'dc-input');
 }
 
+/** Whether a block hangs on the pack inside the device. */
+export function isFedByPack(entry: Entry, stage: Stage): boolean {
+  return feederOf(entry, stage)?.kind === 'battery-pack';
+}
+
 function isSource({ kind }: Stage): boolean {
   return stageOf(kind)?.side === 'barrier' || kind === 'dc-input' || kind === 'battery-pack';
 }

@@ -25,10 +25,11 @@ import { measuredOf, ratingOf } from '../part-rating.ts';
 import { jointPoints } from '../shared-ports/joint-points.ts';
 import { sharedPower } from '../shared-ports/shared-power.ts';
 import { hasPfc, PFC_KINDS } from '../stage-kinds.ts';
+import { asOneOutput, type LoadPoint, powerOfAll } from '../load-point.ts';
 import { INPUT_AT } from '../supply-lines.ts';
 import { coreResetOf } from '../windings/core-reset-of.ts';
 import { turnsRatioOf } from '../windings/stated-ratios.ts';
-import { feedingVoltage, isFedBySupply, outputSpan } from './feeding-voltage.ts';
+import { feedingVoltage, isFedByPack, isFedBySupply, outputSpan } from './feeding-voltage.ts';
 import { inputForPower } from './input-for-power.ts';
 
 /** What was already worked out for the whole device. */
@@ -38,8 +39,8 @@ export interface DeviceFigures {
   readonly bulk: BulkFigures;
   /** Who gets what with which ports in use; null for a device without output ports. */
   readonly shares: ShareMatrix | null;
-  /** The one output at which everything is to be worked out, where it is a measured point; every offer where left out. */
-  readonly at?: { readonly port: string; readonly point: OutputPoint };
+  /** The one load at which everything is to be worked out; over all that is offered where left out. */
+  readonly at?: LoadPoint;
 }
 
 /** What a stage model is given: the entry's words about one block as values, at their edges. */
@@ -48,7 +49,7 @@ export function stageGiven(entry: Entry, stage: Stage, figures: DeviceFigures): 
   const efficiency = efficiencyOf(entry, stage, figures);
   const power = powerOf(entry, stage, figures);
   const span = inputSpan(entry, stage, figures, efficiency);
-  const dependsOnPower = entry.nameplate.totalAtInput.length > 0 && !isOnBus(stage) && isFedBySupply(entry, stage);
+  const dependsOnPower = figures.at === undefined && entry.nameplate.totalAtInput.length > 0 && !isOnBus(stage) && isFedBySupply(entry, stage);
   return {
     id: stage.id,
     mode: (stage.mode ?? '').toLowerCase(),
@@ -114,10 +115,21 @@ function isOnBus(stage: Stage): boolean {
 }
 
 function inputSpan(entry: Entry, stage: Stage, figures: DeviceFigures, efficiency: Known<'ratio'>): Span<'voltage'> {
-  if (!isOnBus(stage)) return feedingVoltage(entry, stage, figures.input);
+  if (!isOnBus(stage)) {
+    const span = feedingVoltage(entry, stage, figures.input);
+    return figures.at === undefined ? span : spanAt(entry, stage, span, figures.at);
+  }
   const { bulk, input } = figures;
   const highest = isMissing(bulk.voltage) ? input.peak : bulk.voltage;
   return { highest, lowest: lowestBus(entry, stage, figures, efficiency) };
+}
+
+/** At one load a block that hangs on a direct supply or on a pack is fed by the line of that load. */
+function spanAt(entry: Entry, stage: Stage, span: Span<'voltage'>, { line }: LoadPoint): Span<'voltage'> {
+  if (isFedBySupply(entry, stage)) return { highest: line, lowest: line };
+  if (!isFedByPack(entry, stage) || isMissing(line) || isMissing(span.lowest) || isMissing(span.highest)) return span;
+  const isOfPack = line.nominal >= span.lowest.low && line.nominal <= span.highest.high;
+  return isOfPack ? { highest: line, lowest: line } : span;
 }
 
 /** With a PFC its bus; without, the valley between two crests at the lowest line; for a direct supply its lowest voltage. */
@@ -153,16 +165,19 @@ function outputOf(entry: Entry, stage: Stage, power: Known<'power'>, figures: De
   if (stage.kind === 'dc-input' || stage.kind === 'battery-pack') return { ...outputSpan(entry, stage, input), points: [] };
   const { ports, converters } = reachOf(entry, stage);
   const highest = outputVoltage(entry, stage);
+  if (at !== undefined && converters.length === 0) return outputAt(stage, highest, at);
   const points =
     converters.length > 0 || ports.every((port) => port.offers.length === 0)
       ? []
       : jointPoints(ports, togetherOf(stage, ports, power, figures));
-  if (at !== undefined && converters.length === 0 && ports.some(({ id }) => id === at.port)) {
-    return { highest: at.point.voltage, lowest: at.point.voltage, points: [at.point] };
-  }
   const own = points.length === 0 ? ownPoints(stage, highest, power) : points;
   const lowest = own.reduce<Known<'voltage'>>((best, { voltage }) => lower(best, voltage), highest);
   return { highest, lowest, points: own };
+}
+
+function outputAt(stage: Stage, offered: Known<'voltage'>, at: LoadPoint): StageGiven['output'] {
+  const one = asOneOutput(at.through.get(stage.id) ?? []);
+  return one === null ? { highest: offered, lowest: offered, points: [] } : { highest: one.voltage, lowest: one.voltage, points: [one] };
 }
 
 /** What the ports of a block draw together: what is known of their sets, else what the block gives at most. */
@@ -186,14 +201,16 @@ function ownPoints(stage: Stage, voltage: Known<'voltage'>, power: Known<'power'
   return [{ voltage, current: applyFormula(loadCurrent, { power, voltage }), power, name: `the output of ${stage.id}` }];
 }
 
-function efficiencyOf(entry: Entry, stage: Stage, { input, power }: DeviceFigures): Known<'ratio'> {
+function efficiencyOf(entry: Entry, stage: Stage, { input, power, at }: DeviceFigures): Known<'ratio'> {
   const own = stage.parameters['efficiency'];
   if (isOf(own, 'ratio')) return factValue(own, { bound: 'use' });
+  if (at !== undefined) return at.efficiency;
   return fullLoadEfficiency(entry, input.lowLine, power) ?? assumed('ratio', CUSTOMARY.efficiency);
 }
 
 /** What the block gives at most: its own figure, that of the device where all of it goes through here, else its strongest offer. */
-function powerOf(entry: Entry, stage: Stage, { power, shares }: DeviceFigures): Known<'power'> {
+function powerOf(entry: Entry, stage: Stage, { power, shares, at }: DeviceFigures): Known<'power'> {
+  if (at !== undefined) return powerOfAll(at.through.get(stage.id) ?? []);
   const own = stage.parameters['power'];
   if (isOf(own, 'power')) return factValue(own, { bound: 'use' });
   if (isOnBus(stage)) {

@@ -1,6 +1,6 @@
 import type { PowerPath } from '../../derived/power-path/power-path.ts';
 import { escapeText, px } from '../markup.ts';
-import { drawnLosses, lossScale, lossWords } from './losses.ts';
+import { conductionWatts, type DrawnLoss, drawnLosses, lossScale, lossWords } from './losses.ts';
 import type { PathNode } from './path-nodes.ts';
 import { blockHeight, busPlace, SHEET, type Placed } from './place-across.ts';
 
@@ -18,26 +18,37 @@ export function lossAxis(
   if (losses.length === 0) return { svg: '', height: 0 };
   const times = lossScale(losses, scale, 64);
   const perWatt = scale * times;
-  const spots = lossSpots(
-    losses.map(({ stage }) => stage),
-    placed,
-    scale,
-  );
-  const bars = losses.map(({ watts: lost }, index) => {
+  const spots = lossSpots(losses, placed, scale);
+  const about = path.basis === 'by efficiency' ? '≈ ' : '';
+  const bars = losses.map((loss, index) => {
     const spot = spots[index];
-    if (spot === undefined) return '';
-    const dots = spot.from === null ? '' : `<path class="leaving" d="M${px(spot.x)} ${px(spot.from)}V${px(y + 22)}"/>`;
-    const name = spot.name === null ? '' : `<text x="${px(spot.x + 15)}" y="${px(y + 15)}">${escapeText(spot.name)}</text>`;
-    return `${dots}${name}<rect class="b" x="${px(spot.x - 9)}" y="${px(y + 22)}" width="18" height="${px(lost * perWatt)}"/><text class="num" x="${px(spot.x + 15)}" y="${px(y + 38)}">${path.basis === 'by efficiency' ? '≈ ' : ''}${lost.toFixed(1)}</text>`;
+    return spot === undefined ? '' : lossBar(loss, spot, y, perWatt, about);
   });
   const step = TICKS.find((one) => one * perWatt >= 18) ?? 100;
   const deepest = Math.max(step, ...losses.map(({ watts: lost }) => lost)) * perWatt;
-  const axis = `<path class="med" d="M${SHEET.start} ${px(y + 22)}H${SHEET.tips + 14}M${SHEET.start} ${px(y + 22)}V${px(y + 22 + deepest)}"/>${ticks(perWatt, step, deepest, y + 22)}`;
-  const height = 22 + Math.max(deepest, 24) + 26;
+  const axis = `<path class="med" d="M${SHEET.start} ${px(y + 22)}H${px(Math.max(SHEET.tips + 14, ...spots.map(({ x }) => x + LABEL)))}M${SHEET.start} ${px(y + 22)}V${px(y + 22 + deepest)}"/>${ticks(perWatt, step, deepest, y + 22)}`;
+  const height = 22 + Math.max(deepest, losses.some(({ conduction }) => conduction !== null) ? 40 : 24) + 26;
   return {
     svg: `${axis}${bars.join('')}<text class="end" x="${SHEET.tips + 14}" y="${px(y + height - 6)}">${escapeText(lossWords(losses, times, path))}</text>`,
     height,
   };
+}
+
+/** Room that the words beside a bar take. */
+const LABEL = 88;
+
+/** Filled as far as it was measured, open as far as conduction alone is worked out; the open part stands inside a measured loss. */
+function lossBar({ watts: lost, conduction, isWhole }: DrawnLoss, spot: LossSpot, y: number, perWatt: number, about: string): string {
+  const dots = spot.from === null ? '' : `<path class="leaving" d="M${px(spot.x)} ${px(spot.from)}V${px(y + 22)}"/>`;
+  const name = spot.name === null ? '' : `<text x="${px(spot.x + 15)}" y="${px(y + 15)}">${escapeText(spot.name)}</text>`;
+  const bar = (className: string, height: number): string =>
+    `<rect class="${className}" x="${px(spot.x - 9)}" y="${px(y + 22)}" width="18" height="${px(height)}"/>`;
+  const line = (className: string, at: number, words: string): string =>
+    `<text class="${className}" x="${px(spot.x + 15)}" y="${px(y + at)}">${words}</text>`;
+  const open = conduction === null ? '' : bar('bo', Math.max(1, Math.min(conduction, lost) * perWatt));
+  if (!isWhole) return dots + name + open + line('num', 38, about + conductionWatts(lost)) + line('mono-note', 54, 'conduction');
+  const part = conduction === null ? '' : line('mono-note', 54, `${about}${conductionWatts(conduction)} conduction`);
+  return dots + name + bar('b', lost * perWatt) + open + line('num', 38, about + lost.toFixed(1)) + part;
 }
 
 function ticks(perWatt: number, step: number, deepest: number, y: number): string {
@@ -50,6 +61,9 @@ function ticks(perWatt: number, step: number, deepest: number, y: number): strin
   }).join('');
 }
 
+/** Distance of bars that stand in a row beside their column. */
+const BESIDE = 92;
+
 interface LossSpot {
   readonly x: number;
   /** Where the dotted line starts; null where the bar stands beside its column with its name. */
@@ -59,24 +73,27 @@ interface LossSpot {
 }
 
 /** Each stage over its own bar; stages of one column in a row with their names; what is not split under the place where the band narrows. */
-function lossSpots(stages: readonly (string | null)[], placed: ReadonlyMap<PathNode, Placed>, scale: number): readonly LossSpot[] {
+function lossSpots(losses: readonly DrawnLoss[], placed: ReadonlyMap<PathNode, Placed>, scale: number): readonly LossSpot[] {
+  const stages = losses.map(({ stage }) => stage);
   const blocks = [...placed.values()].filter(({ node }) => node.block !== null);
   const ofStage = (stage: string | null): Placed | undefined => blocks.find(({ node }) => node.block?.stage === stage);
   const columns = stages.flatMap((stage) => ofStage(stage)?.x ?? []);
-  let beside = Math.max(SHEET.start, ...blocks.map(({ x }) => x)) - 90;
+  const isShared = (place: Placed | undefined): boolean => columns.filter((x) => x === place?.x).length !== 1;
+  const shared = stages.filter((stage) => stage !== null && isShared(ofStage(stage))).length;
+  const step = losses.some(({ isWhole, conduction }) => isWhole && conduction !== null) ? BESIDE + 40 : BESIDE;
+  const last = Math.max(SHEET.start, ...blocks.map(({ x }) => x));
+  let beside = Math.min(last, SHEET.width - LABEL - (shared - 1) * step) - step;
   return stages.map((stage) => {
-    if (stage === null) return narrowing(placed, scale);
+    if (stage === null) return narrowing(placed, scale, losses.length > 1 ? 'the rest' : 'all stages');
     const place = ofStage(stage);
-    if (place !== undefined && columns.filter((x) => x === place.x).length === 1)
-      return { x: place.x, from: below(place, scale), name: null };
-    beside += 90;
-    return { x: Math.min(SHEET.tips - 40, beside), from: null, name: stage };
+    if (place !== undefined && !isShared(place)) return { x: place.x, from: below(place, scale), name: null };
+    beside += step;
+    return { x: beside, from: null, name: stage };
   });
 }
 
 /** Where the band narrows to what comes out: at the first bus line, else behind the last block. */
-function narrowing(placed: ReadonlyMap<PathNode, Placed>, scale: number): LossSpot {
-  const name = 'all stages';
+function narrowing(placed: ReadonlyMap<PathNode, Placed>, scale: number, name: string): LossSpot {
   for (const place of placed.values()) {
     if (place.node.children.length < 2) continue;
     const next = place.node.children.flatMap((child) => placed.get(child) ?? []);

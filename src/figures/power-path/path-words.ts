@@ -1,6 +1,7 @@
 import type { PathBlock, PathOutlet, PathPart, PowerPath } from '../../derived/power-path/power-path.ts';
 import { roleOf } from '../../roles/index.ts';
 import { stageOf } from '../../stages/index.ts';
+import { conductionWatts } from './losses.ts';
 import { isMissing, type Known } from '../../values/value.ts';
 import { sentenceCase } from '../../units/sentence-case.ts';
 
@@ -77,7 +78,16 @@ export function pathSentence(path: PowerPath): string {
   const stages = path.blocks.map(stageName).join(', ');
   const outlets = path.outlets.map((outlet) => `${outletName(outlet)} ${outletPower(outlet)}`).join(', ');
   const loss = isMissing(path.loss) ? 'the loss is not known' : `${watts(path.loss)} W stay as heat`;
-  return `${isMissing(path.input) ? 'Input not known' : `${inputWatts(path)} W in`}, ${watts(path.output)} W out, ${loss}. Stages in order: ${stages}. Ports: ${outlets}.`;
+  return `${isMissing(path.input) ? 'Input not known' : `${inputWatts(path)} W in`}, ${watts(path.output)} W out, ${loss}.${conductionSentence(path)} Stages in order: ${stages}. Ports: ${outlets}.`;
+}
+
+/** "Of that conduction alone takes, where it could be worked out: Boost PFC 0.17 W."; empty where nothing could. */
+function conductionSentence({ blocks }: PowerPath): string {
+  const parts = blocks.flatMap((block) => {
+    const { conduction } = block;
+    return conduction === null || isMissing(conduction.loss) ? [] : [`${stageName(block)} ${conductionWatts(conduction.loss.nominal)} W`];
+  });
+  return parts.length === 0 ? '' : ` Of that conduction alone takes, where it could be worked out: ${parts.join(', ')}.`;
 }
 
 /** Words broken in two lines near the middle where they are longer than `most` letters. */

@@ -2,7 +2,7 @@ import type { PathBlock, PowerPath } from '../../derived/power-path/power-path.t
 import { isMissing } from '../../values/value.ts';
 import { escapeText, figure, px } from '../markup.ts';
 import { bandPiece, type Placing } from './band.ts';
-import { drawnLosses } from './losses.ts';
+import { conductionWatts, type DrawnLoss, drawnLosses } from './losses.ts';
 import type { PathFigureInput } from './path-links.ts';
 import { everyNode, pathNodes, type PathNode } from './path-nodes.ts';
 import { blockSentence, inputWatts, namedParts, outletName, pathSentence, stageName, watts } from './path-words.ts';
@@ -14,6 +14,8 @@ const BLOCK = 40;
 /** Room from one block to the next, and where the way divides. */
 const GAP = { next: 34, divide: 92 } as const;
 const LOSS_ROOM = 90;
+/** What open bars and "≥" mean, in the lines that fit. */
+const KEY: readonly string[] = ['Open bar and ≥: conduction alone in the named', 'parts, worked out; more is lost there.'];
 
 interface Down {
   readonly node: PathNode;
@@ -30,16 +32,19 @@ export function powerPathPhone(input: PathFigureInput): string {
   const scale = BAND / Math.max(nodes.total, 1e-9);
   const placed = placeDown(nodes.roots, path);
   const places = [...placed.values()];
-  const bottom = Math.max(...places.map(({ node, y }) => y + (node.block === null ? 66 : BLOCK)));
-  const losses = new Map(drawnLosses(path).flatMap(({ stage, watts: lost }) => (stage === null ? [] : [[stage, lost] as const])));
-  const largest = Math.max(0, ...losses.values());
+  const losses = new Map(drawnLosses(path).flatMap((loss) => (loss.stage === null ? [] : [[loss.stage, loss] as const])));
+  const largest = Math.max(0, ...[...losses.values()].map(({ watts: lost }) => lost));
+  const key = [...losses.values()].some(({ conduction }) => conduction !== null) ? KEY : [];
+  const end = Math.max(...places.map(({ node, y }) => y + (node.block === null ? 66 : BLOCK)));
+  const bottom = end + key.length * 17 + (key.length === 0 ? 0 : 12);
   const body =
     sourceLine(path) +
     bands(nodes.roots, placed, scale, path) +
     places
       .map((place) => (place.node.block === null ? outlet(place, places) : block(place, place.node.block, scale, input, losses, largest)))
       .join('') +
-    barriers(places);
+    barriers(places) +
+    key.map((words, index) => `<text x="0" y="${px(end + 20 + index * 17)}">${words}</text>`).join('');
   return figure({
     hasLinks: true,
     id: input.id,
@@ -145,7 +150,7 @@ function block(
   drawn: PathBlock,
   scale: number,
   input: PathFigureInput,
-  losses: ReadonlyMap<string, number>,
+  losses: ReadonlyMap<string, DrawnLoss>,
   largest: number,
 ): string {
   const { node, x, y } = place;
@@ -154,16 +159,22 @@ function block(
     `<a href="${escapeText(input.familyLink)}" aria-label="${escapeText(blockSentence(drawn))}"><rect class="block" x="${px(x - width / 2)}" y="${px(y - BLOCK / 2)}" width="${px(width)}" height="${BLOCK}"/>` +
     `<svg class="g" x="${px(x - 17)}" y="${px(y - 17)}" width="34" height="34"><use href="#s-${escapeText(drawn.kind)}"/></svg></a>`;
   const lost = losses.get(drawn.stage);
-  if (x !== TRUNK)
-    return (
-      shape + (lost === undefined ? '' : `<text class="mono-note" x="${px(x + width / 2 + 4)}" y="${px(y + 5)}">−${lost.toFixed(1)}</text>`)
-    );
+  if (x !== TRUNK) {
+    const least = lost === undefined ? '' : lost.isWhole ? `−${lost.watts.toFixed(1)}` : `≥${conductionWatts(lost.watts)}`;
+    return shape + (least === '' ? '' : `<text class="mono-note" x="${px(x + width / 2 + 4)}" y="${px(y + 5)}">${least}</text>`);
+  }
   const left = x + width / 2 + 12;
-  const bar =
-    lost === undefined
-      ? ''
-      : `<text class="num end" x="${WIDTH}" y="${px(y - 2)}">${lost.toFixed(1)}</text><rect class="b" x="${px(WIDTH - (lost / largest) * LOSS_ROOM)}" y="${px(y + 18)}" width="${px((lost / largest) * LOSS_ROOM)}" height="5"/>`;
+  const bar = lost === undefined ? '' : lossBar(lost, y, LOSS_ROOM / largest);
   return `${shape}<text class="stage-name" x="${px(left)}" y="${px(y - 3)}">${escapeText(stageName(drawn))}</text>${partNames(drawn, left, y + 15, input)}${bar}`;
+}
+
+/** Number and bar at the right edge; the open part is conduction. */
+function lossBar({ watts: lost, conduction, isWhole }: DrawnLoss, y: number, perWatt: number): string {
+  const bar = (className: string, width: number, height: number): string =>
+    `<rect class="${className}" x="${px(WIDTH - 1 - width)}" y="${px(y + 6)}" width="${px(width)}" height="${height}"/>`;
+  const number = isWhole ? lost.toFixed(1) : `≥ ${conductionWatts(lost)}`;
+  const open = conduction === null ? '' : bar('bo', Math.max(1, Math.min(conduction, lost) * perWatt), 5);
+  return `<text class="num end" x="${WIDTH}" y="${px(y - 2)}">${number}</text>${isWhole ? bar('b', lost * perWatt, 5) : ''}${open}`;
 }
 
 function partNames(drawn: PathBlock, x: number, y: number, { partLink }: PathFigureInput): string {

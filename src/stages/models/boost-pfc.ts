@@ -1,8 +1,10 @@
 import { boostInductorRipple } from '../../formulas/buck/boost-inductor-ripple.ts';
 import { inductorPeakCurrent } from '../../formulas/buck/inductor-peak-current.ts';
+import { inputCurrent } from '../../formulas/mains/input-current.ts';
 import { mainsPeak } from '../../formulas/mains/mains-peak.ts';
 import { pfcCcmPeakCurrent } from '../../formulas/pfc/pfc-ccm-peak-current.ts';
 import { pfcCcmSwitchRms } from '../../formulas/pfc/pfc-ccm-switch-rms.ts';
+import { pfcCrmInductorRms } from '../../formulas/pfc/pfc-crm-inductor-rms.ts';
 import { pfcCrmPeakCurrent } from '../../formulas/pfc/pfc-crm-peak-current.ts';
 import { pfcCrmSwitchRms } from '../../formulas/pfc/pfc-crm-switch-rms.ts';
 import { pfcDiodeMean } from '../../formulas/pfc/pfc-diode-mean.ts';
@@ -55,6 +57,19 @@ function switchRms(given: StageGiven): RoleCurrent {
   return { current, corner: CORNER, places: 1, carrying: 1 };
 }
 
+/** In continuous conduction the line current, its ripple left out. */
+export function pfcInductorRms(given: StageGiven): RoleCurrent {
+  const current = isContinuous(given)
+    ? applyFormula(inputCurrent, {
+        power: given.power,
+        efficiency: given.efficiency,
+        powerFactor: exact('ratio', 1),
+        voltage: given.supply.lowest,
+      })
+    : applyFormula(pfcCrmInductorRms, { peak: pfcPeakCurrent(given) });
+  return { current, corner: CORNER, places: 1, carrying: 1 };
+}
+
 /** Boost PFC: switch and diode block the bus, the inductor carries twice the crest of the line current in critical conduction. */
 export const BOOST_PFC_MODEL: StageModel = {
   stresses: {
@@ -74,7 +89,7 @@ export const BOOST_PFC_MODEL: StageModel = {
     'pfc-inductor': (given) => [currentStress('peak current', () => ({ stress: pfcPeakCurrent(given), corner: CORNER }))],
   },
   operating: (given) => [{ name: 'peak current of the PFC inductor', value: pfcPeakCurrent(given) }],
-  rms: { 'pfc-switch': switchRms },
+  rms: { 'pfc-switch': switchRms, 'pfc-inductor': pfcInductorRms },
   assumes: [
     'Critical conduction where no mode is given.',
     'A bus of 380 to 400 V where none is given, and never below the crest of the highest line.',

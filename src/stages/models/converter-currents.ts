@@ -47,7 +47,7 @@ export function converterCurrents(kind: Kind): {
     peak: (given) => currentStress('peak current', () => peakOf(given)),
     inputRipple: (given) => currentStress('ripple current', () => worstCorner(given, (point) => inputRipple(given, point))),
     operating: (given) => peaks(given, peakOf(given).stress, peakAt),
-    rms: { 'buck-switch': rmsOf },
+    rms: { 'buck-switch': rmsOf, inductor: (given) => ({ ...rmsOf(given), places: 1 }) },
   };
 }
 

@@ -1,6 +1,6 @@
 import { totemPoleLegRms } from '../../formulas/pfc/totem-pole-leg-rms.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
-import { BOOST_PFC_MODEL, pfcPeakCurrent } from './boost-pfc.ts';
+import { BOOST_PFC_MODEL, pfcInductorRms, pfcPeakCurrent } from './boost-pfc.ts';
 import { BUS_SIDE, drawnPower } from './bus-side.ts';
 import type { RoleCurrent, StageGiven, StageModel } from './stage-model.ts';
 import { currentStress, voltageStress } from './stress.ts';
@@ -28,7 +28,7 @@ export const TOTEM_POLE_PFC_MODEL: StageModel = {
     'pfc-inductor': (given) => [currentStress('peak current', () => ({ stress: pfcPeakCurrent(given), corner: CORNER }))],
   },
   operating: (given) => [{ name: 'peak current of the PFC inductor', value: pfcPeakCurrent(given) }],
-  rms: { 'pfc-switch': legRms, 'synchronous-rectifier': legRms },
+  rms: { 'pfc-switch': legRms, 'synchronous-rectifier': legRms, 'pfc-inductor': pfcInductorRms },
   assumes: [...BOOST_PFC_MODEL.assumes, 'Ripple is left out of the rms current of a leg.'],
   refuses: ['The surge current through the slow leg at the zero of the mains.'],
 };

@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { conductionAt } from '../../src/derived/conduction-at.ts';
+import type { LossItem } from '../../src/derived/derived.ts';
+import { loadPoint } from '../../src/derived/load-point.ts';
+import { bulkFigures } from '../../src/derived/bulk-figures.ts';
+import { inputFigures } from '../../src/derived/input-figures.ts';
+import { factValue } from '../../src/derived/fact-value.ts';
+import type { Entry, Part, Stage } from '../../src/entry/entry.ts';
+import { exact } from '../../src/values/exact.ts';
+import { isMissing } from '../../src/values/value.ts';
+import { published } from '../published/published.ts';
+import { anEntry, fact, part, portWith, stage, supply } from './an-entry.ts';
+
+/** A buck from 12 V to a port at 5 V 6 A, with a ripple that is given as nothing, so that the current is the output current. */
+function buck(parts: readonly Part[], more: Stage['parameters'] = {}): Entry {
+  const parameters = { 'ripple current': fact('0 A', 'current', 's.r'), input: fact('12 V', 'voltage', 's.i'), ...more };
+  return anEntry(supply('DC', '12 V'), [portWith('C1', [5, 6])], { stages: [stage('out', 'buck', parameters)], parts });
+}
+
+/** Conduction at 12 V in, 5 V 6 A out, with an efficiency of 95 %. */
+function losses(entry: Entry): readonly LossItem[] {
+  const output = {
+    voltage: factValue(fact('5.00 V', 'voltage', 'e')),
+    current: factValue(fact('6.00 A', 'current', 'e')),
+    power: factValue(fact('30.0 W', 'power', 'e')),
+    name: '5 V 6 A',
+  };
+  const { power } = output;
+  const input = inputFigures(entry, power);
+  const at = loadPoint(
+    entry,
+    { line: factValue(fact('12.0 V', 'voltage', 'e')), efficiency: exact('ratio', 0.95) },
+    new Map([['C1', output]]),
+  );
+  return conductionAt(entry, { power, input, bulk: bulkFigures(entry, input), shares: null }, at);
+}
+
+function printed(items: readonly LossItem[]): readonly (readonly [string, number, number, number])[] {
+  return items.map(({ references, loss }) => {
+    if (isMissing(loss)) throw new Error(loss.reason);
+    return [references.join(', '), loss.low, loss.nominal, loss.high];
+  });
+}
+
+describe('two switches that take turns', () => {
+  it('under one key carry the current once, not twice', () => {
+    // 6 A squared in 1.4 × 8 mΩ: 0.4032 W (bc).
+    const [pair, ...more] = printed(losses(buck([part('Q1, Q2', 'buck-switch', 'out', '30 V, 8 mΩ')])));
+    expect(more).toEqual([]);
+    expect(published(pair?.[2] ?? 0, '0.4032 W', 'power').agrees).toBe(true);
+  });
+
+  it('under two keys are one loss between that of either, since nobody says which is the upper one', () => {
+    const parts = [part('Q1', 'buck-switch', 'out', '30 V, 8 mΩ'), part('Q2', 'buck-switch', 'out', '30 V, 3 mΩ')];
+    const [pair, ...more] = printed(losses(buck(parts)));
+    expect(more).toEqual([]);
+    expect(pair?.[0]).toBe('Q1, Q2');
+    // All in 1.2 × 3 mΩ: 0.1296 W; all in 1.6 × 8 mΩ: 0.4608 W (bc).
+    expect(published(pair?.[1] ?? 0, '0.1296 W', 'power').agrees).toBe(true);
+    expect(published(pair?.[3] ?? 0, '0.4608 W', 'power').agrees).toBe(true);
+  });
+
+  it('are a pair too where the lower one is called a synchronous rectifier', () => {
+    const parts = [part('Q1', 'buck-switch', 'out', '30 V, 8 mΩ'), part('Q2', 'synchronous-rectifier', 'out', '30 V, 3 mΩ')];
+    expect(printed(losses(buck(parts))).map(([names]) => names)).toEqual(['Q1, Q2']);
+  });
+});
+
+describe('the copper of a choke', () => {
+  it('is heated by the current of the inductor', () => {
+    // 6 A squared in 1.3 × 10 mΩ: 0.468 W (bc).
+    const [choke] = printed(losses(buck([part('L1', 'inductor', 'out', '10 µH 10 mΩ')])));
+    expect(published(choke?.[2] ?? 0, '0.468 W', 'power').agrees).toBe(true);
+  });
+
+  it('counts nothing where nobody gave its resistance', () => {
+    expect(losses(buck([part('L1', 'inductor', 'out', '10 µH')]))).toEqual([]);
+  });
+});
