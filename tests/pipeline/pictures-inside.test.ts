@@ -1,6 +1,8 @@
 import { join } from 'node:path';
+import { deflateSync } from 'node:zlib';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
+import { pageFacts } from '../../src/pipeline/built-site/page-facts.ts';
 import { filesThatMayBePictures, pictureFaults } from '../../src/pipeline/photos/output-pictures.ts';
 import { metadataIn } from '../../src/pipeline/photos/picture-metadata.ts';
 import { temporaryFolder, writeFiles } from './content-folder.ts';
@@ -79,6 +81,36 @@ describe('a picture that another file carries', () => {
       'a picture under a second packing, which cannot be looked over',
     ]);
     expect(metadataIn(pdf(jpeg, '/Filter [/DCTDecode]', '/Encrypt 9 0 R'))).toEqual(['encrypted content, which cannot be looked over']);
+  });
+
+  test('in a document under one more packing is unpacked and looked over, and so is a file attached to it', () => {
+    const twice = '/Filter [/FlateDecode /DCTDecode]';
+    expect(metadataIn(pdf(deflateSync(jpeg), twice))).toEqual([]);
+    expect(metadataIn(pdf(deflateSync(jpegWithPlace), twice))).toEqual([WITHIN]);
+    const attached = '/Type /EmbeddedFile /Filter /FlateDecode';
+    expect(metadataIn(pdf(deflateSync(pngWithPlace), attached))).toEqual([WITHIN]);
+    expect(metadataIn(pdf(Buffer.from('LZW'), '/Type /EmbeddedFile /Filter /LZWDecode'))).toEqual([
+      'an attached file, which cannot be looked over',
+    ]);
+  });
+
+  test('in a page, a style sheet or a script is found', () => {
+    const folder = join(temporaryFolder(), 'out');
+    const address = (picture: Buffer): string => `data:image/jpeg;base64,${picture.toString('base64')}`;
+    writeFiles(folder, {
+      'look.css': `.a { background: url(${address(jpegWithPlace)}) }`,
+      'show.mjs': `export const picture = '${address(jpegWithPlace)}';`,
+      'plain.css': `.a { background: url(${address(jpeg)}) }`,
+    });
+    const faults = pictureFaults(folder, filesThatMayBePictures(folder), []);
+    expect(faults.map(({ page, message }) => `${page}: ${message.replace(/,.*/, '')}`)).toEqual([
+      `look.css: The style sheet holds ${WITHIN}`,
+      `show.mjs: The script holds ${WITHIN}`,
+    ]);
+    const page = (picture: Buffer): readonly string[] =>
+      pageFacts(`<body>x<p style="background: url(${address(picture)})"></p></body>`).faults;
+    expect(page(jpeg)).toEqual([]);
+    expect(page(jpegWithPlace)).toEqual([expect.stringContaining(`The page holds ${WITHIN}`)]);
   });
 
   test('is found in whatever the site took over, under any name', () => {

@@ -1,5 +1,8 @@
 // What the check of a finished site needs of one page, read once while the page is at hand.
 
+import { metadataInText } from '../photos/picture-metadata.ts';
+import { toldBy } from '../photos/told-by.ts';
+
 /** A page as the check of links knows it. */
 export interface PageFacts {
   /** Ids of the page between spaces, one before and one after each: " a b ". */
@@ -22,7 +25,10 @@ const ATTRIBUTE = /\s(id|href|src|srcset)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'>]
 const HEAD_LENGTH = 3000;
 const HIDDEN = /<meta name="?robots"? content="?noindex|http-equiv="?refresh/i;
 
-/** Reads ids and links of a page; ids that stand twice, links to places it does not have, and a body without words are its faults. */
+/**
+ * Reads ids and links of a page. Ids that stand twice, links to places it does not have, a body without words, and pictures in data that
+ * hold metadata are its faults.
+ */
 export function pageFacts(html: string): PageFacts {
   const markup = html.replace(NO_MARKUP, (_, name: string | undefined, attributes: string | undefined) =>
     name === undefined ? '' : `<${name}${attributes ?? ''}></${name}>`,
@@ -43,6 +49,8 @@ export function pageFacts(html: string): PageFacts {
   }
   const isRedirect = /<meta[^>]+http-equiv=["']?refresh/i.test(markup);
   if (!isRedirect && !hasWords(markup)) faults.push('The page has no body');
+  const told = toldBy('page', metadataInText(html));
+  if (told !== null) faults.push(told);
   const outward = [...links].filter((link) => !link.startsWith('#'));
   for (const link of links) if (leadsNowhere(link, ids)) faults.push(`The link "${link}" names a place that the page does not have`);
   return { ids: ` ${[...ids].join(' ')} `, links: outward.join('\n'), faults, listed: !HIDDEN.test(html.slice(0, HEAD_LENGTH)) };

@@ -4,7 +4,8 @@ import { join, relative, sep } from 'node:path';
 import type { OutputFault } from '../check-output.ts';
 import { byText } from '../text-order.ts';
 import { HEAD, pictureContainer, type PictureContainer } from './picture-container.ts';
-import { metadataIn } from './picture-metadata.ts';
+import { metadataIn, metadataInText } from './picture-metadata.ts';
+import { toldBy } from './told-by.ts';
 
 /** Largest picture that a page may fetch, in bytes. */
 export const LARGEST_PICTURE = 2 * 1024 * 1024;
@@ -18,6 +19,9 @@ const LARGEST_ORIGINAL = 40 * 1024 * 1024;
 /** Words for what is more than a picture. */
 const CARRIERS: Readonly<Partial<Record<PictureContainer, string>>> = { film: 'film', document: 'document', drawing: 'drawing' };
 
+/** Texts beside the pages (`pageFacts`) that can carry a picture in the address of data. */
+const TEXT_WITH_PICTURES = /\.(?:css|m?js)$/i;
+
 /** What the site itself writes as text, and its fonts. */
 const TEXT = /\.(?:html|css|js|json|csv|xml|txt|woff2|webmanifest)$/i;
 
@@ -26,8 +30,9 @@ const PICTURE = /\.(?:jpe?g|png|webp|avif|gif|tiff?|hei[cf]|jxl)$/i;
 /** All files of a folder that may hold a picture, whatever they are called: from its root, forward slashes, in the order of their names. */
 export function filesThatMayBePictures(folder: string): readonly string[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((each) => each.isFile() && !TEXT.test(each.name))
+    .filter((each) => each.isFile())
     .map((each) => relative(folder, join(each.parentPath, each.name)).split(sep).join('/'))
+    .filter((file) => TEXT_WITH_PICTURES.test(file) || !TEXT.test(file))
     .sort(byText);
 }
 
@@ -47,6 +52,8 @@ export function pictureFaults(folder: string, files: readonly string[], original
 }
 
 function faultOf(path: string, untouched: ReadonlySet<string>): string | null {
+  if (TEXT_WITH_PICTURES.test(path))
+    return toldBy(path.endsWith('css') ? 'style sheet' : 'script', metadataInText(readFileSync(path, 'latin1')));
   const { size } = statSync(path);
   const container = pictureContainer(headOf(path));
   const isPicture = container === null ? PICTURE.test(path) : CARRIERS[container] === undefined;
@@ -57,9 +64,7 @@ function faultOf(path: string, untouched: ReadonlySet<string>): string | null {
   const bytes = readFileSync(path);
   if (untouched.size > 0 && untouched.has(createHash('sha256').update(bytes).digest('hex')))
     return 'The picture is an untouched original; list it under photos and take this copy away';
-  const held = metadataIn(bytes);
-  if (held.length === 0) return null;
-  return `The ${word} holds ${held.join(' and ')}, which can tell where and by whom it was taken; store it without`;
+  return toldBy(word, metadataIn(bytes));
 }
 
 function megabytes(size: number): string {

@@ -1,6 +1,7 @@
 import { jpegSegments } from './jpeg-segments.ts';
 import { metadataInGif } from './gif-metadata.ts';
 import { HEAD, pictureContainer } from './picture-container.ts';
+import { pdfProperties } from './pdf-properties.ts';
 import { picturesInIcon, picturesInPdf, picturesInText, type PicturesInside } from './pictures-inside.ts';
 import { TIFF_TAGS, tiffTags } from './tiff-directory.ts';
 
@@ -28,13 +29,18 @@ export function metadataIn(bytes: Buffer, depth = 0): readonly string[] {
     case 'drawing':
       return carried(picturesInText(bytes.toString('latin1')), depth);
     case 'document':
-      return carried(picturesInPdf(bytes), depth);
+      return [...pdfProperties(bytes), ...carried(picturesInPdf(bytes), depth)];
     case 'boxes':
     case 'film':
       return byMarks(bytes);
     case null:
       return [];
   }
+}
+
+/** Metadata of the pictures that the text of a page, a style sheet or a script carries. Never throws. */
+export function metadataInText(text: string): readonly string[] {
+  return text.includes('data:') ? carried(picturesInText(text), 0) : [];
 }
 
 /** Pictures in pictures in pictures are not followed for ever. */

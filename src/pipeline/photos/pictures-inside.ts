@@ -1,4 +1,7 @@
 import { jpegSegments } from './jpeg-segments.ts';
+import { pdfFilters, pdfStreams, unpackedStream } from './pdf-streams.ts';
+
+const HIDDEN_PICTURE = 'a picture under a second packing, which cannot be looked over';
 
 /** Pictures that another file carries, and what cannot be looked into, in words. */
 export interface PicturesInside {
@@ -33,8 +36,8 @@ function unescaped(data: string): string {
 }
 
 /**
- * Pictures of a PDF that stand in it as JPEG files (ISO 32000-1, section 7.4.8, DCTDecode). Those under a second packing, and all of an
- * encrypted document, cannot be seen, which is said. Never throws.
+ * Pictures of a PDF that stand in it as JPEG files (ISO 32000-1, section 7.4.8, DCTDecode), under one more packing too, and files that are
+ * attached to it. What is packed otherwise, and all of an encrypted document, cannot be seen, which is said. Never throws.
  */
 export function picturesInPdf(bytes: Buffer): PicturesInside {
   const pictures: Buffer[] = [];
@@ -44,13 +47,15 @@ export function picturesInPdf(bytes: Buffer): PicturesInside {
     pictures.push(rest.subarray(0, end ?? undefined));
     at = bytes.indexOf('\xff\xd8\xff', at + (end ?? 3), 'latin1');
   }
-  const text = bytes.toString('latin1');
-  const isPackedTwice = /\/Filter\s*\[[^\]]*\/\w+\s*\/(?:DCT|JPX)Decode|\/Filter\s*\[[^\]]*\/\w+\s*\/DCT\b/.test(text);
-  return {
-    pictures,
-    hidden: [
-      ...(isPackedTwice ? ['a picture under a second packing, which cannot be looked over'] : []),
-      ...(/\/Encrypt\s+\d+\s+\d+\s+R/.test(text) ? ['encrypted content, which cannot be looked over'] : []),
-    ],
-  };
+  const hidden = new Set<string>();
+  for (const stream of pdfStreams(bytes)) {
+    const [, second = ''] = pdfFilters(stream.dictionary);
+    const isAttached = /\/Type\s*\/EmbeddedFile\b/.test(stream.dictionary);
+    if (!isAttached && !/^(?:DCT|JPX)/.test(second)) continue;
+    const content = unpackedStream(stream);
+    if (content !== null) pictures.push(content);
+    else hidden.add(isAttached ? 'an attached file, which cannot be looked over' : HIDDEN_PICTURE);
+  }
+  if (/\/Encrypt\s+\d+\s+\d+\s+R/.test(bytes.toString('latin1'))) hidden.add('encrypted content, which cannot be looked over');
+  return { pictures, hidden: [...hidden] };
 }
