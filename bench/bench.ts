@@ -49,6 +49,11 @@ async function plainEleventy(content: string): Promise<MeasuredRun> {
   return measuredRun(NODE, [join(HERE, 'node_modules/@11ty/eleventy/cmd.cjs')], site);
 }
 
+/** As an install ends: what is measured is what a user runs. */
+function joinProgram(): void {
+  spawnSync(NODE, [join(ROOT, 'bin/join-program.mjs')], { stdio: 'inherit' });
+}
+
 function seamline(command: string, content: string, extra: readonly string[] = []): Promise<MeasuredRun> {
   return measuredRun(NODE, [join(ROOT, 'bin/seamline.cjs'), command, '--content', content, ...extra], WORK, {
     SEAMLINE_CACHE: join(WORK, 'cache'),
@@ -71,6 +76,7 @@ async function main(): Promise<void> {
   const count = Number(process.argv[2] ?? 1000);
   if (!Number.isInteger(count) || count < 1) throw new Error('usage: npm run bench -- [number of entries]');
   installComparisons();
+  joinProgram();
   fresh(WORK);
   spawnSync(NODE, [join(HERE, 'derive-time.ts')], { stdio: 'inherit' });
   const content = join(WORK, 'content');

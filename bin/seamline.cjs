@@ -54,7 +54,7 @@ function runUnder(node) {
 if (isNewEnough(process.version)) {
   // Keeps the compiled form of the program between runs; half of a run that has nothing to do was compiling.
   require('module').enableCompileCache();
-  import(url.pathToFileURL(MAIN).href).catch(function (error) {
+  import(url.pathToFileURL(require('./joined-program.cjs').joinedMain() || MAIN).href).catch(function (error) {
     process.stderr.write('seamline could not be started: ' + String(error && error.message).split('\n')[0] + '\n');
     process.exitCode = 1;
   });

@@ -8,7 +8,7 @@ import { prepareApart, type Preparation } from './prepare-apart.ts';
 import { readPhotoList } from './photos/photo-list.ts';
 import { pictureFaults, filesThatMayBePictures } from './photos/output-pictures.ts';
 import { keepAddresses } from './published-addresses.ts';
-import { buildFromFrames, type BuiltSite, type SiteBuilder } from './site-builder.ts';
+import type { BuiltSite, SiteBuilder } from './site-builder.ts';
 import { keepOutput, previousOutput } from './built-site/previous-output.ts';
 import { siteFrames, type SiteFrames } from './built-site/site-frames.ts';
 import { readPolicies } from './read-policies.ts';
@@ -96,7 +96,9 @@ async function buildInto({ fresh, out, key, frames }: BuildPlace, prepared: Prep
   const previous = previousOutput(cache, out);
   let built: BuiltSite;
   try {
-    built = await (options.builder ?? buildFromFrames)({
+    // The drawing of pages is not loaded before it is needed: until then the memory is the entries'.
+    const build = options.builder ?? (await import('./site-builder.ts')).buildFromFrames;
+    built = await build({
       ...{ prepared: resolve(options.prepared), folder: fresh, base: options.base, cache, preparation: prepared, previous },
       ...(frames === undefined ? {} : { frames }),
       onPage: (done, total) => options.onProgress?.('pages', done, total),

@@ -7,8 +7,16 @@ import { byText } from './text-order.ts';
 // What these folders hold does not change what is read out of an entry.
 const OUTSIDE = new Set(['site', 'cli']);
 
+let ofThisProgram: string | undefined;
+
 /** Hash of the code that reads and computes entries, and of the packages it uses: what was cached by other code is not used. */
-export function codeVersion(root: string = PROJECT_ROOT): string {
+export function codeVersion(root?: string): string {
+  if (root !== undefined) return versionOf(root);
+  // A running program stays what it was when it started.
+  return (ofThisProgram ??= versionOf(PROJECT_ROOT));
+}
+
+function versionOf(root: string): string {
   // Sheets are structured clones, whose form belongs to the runtime.
   const hash = createHash('sha256')
     .update(process.versions.v8)

@@ -14,8 +14,14 @@ interface SiteSource {
   readonly address: string | null;
 }
 
+let ofThisProgram: string | undefined;
+
 /** Hash over the whole program, the site generator's part included. */
 export function programVersion(): string {
+  return (ofThisProgram ??= readVersion());
+}
+
+function readVersion(): string {
   const hash = createHash('sha256').update(codeVersion());
   for (const path of [
     ...filesOf(join(PROJECT_ROOT, 'src/site')),

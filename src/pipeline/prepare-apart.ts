@@ -5,6 +5,7 @@ import type { SiteSettings } from '../corpus/prepared.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { PrepareOptions } from './prepare-options.ts';
 import type { Prepared } from './prepare.ts';
+import { programPart } from './program-part.ts';
 import { scanContent } from './scan-content.ts';
 
 /** What a build needs to know of the prepared content; the rest lies in the prepared folder. */
@@ -35,7 +36,7 @@ export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'o
   const { onProgress, onPhoto, ...order } = options;
   if (scanContent(order.content).entries.length < WORTH_PROCESS)
     return preparationOf(await (await import('./prepare.ts')).prepare(options));
-  const child = fork(fileURLToPath(new URL('./prepare-process.ts', import.meta.url)), { serialization: 'advanced', execArgv: [] });
+  const child = fork(fileURLToPath(programPart('prepare-process')), { serialization: 'advanced', execArgv: [] });
   return await new Promise<Preparation>((resolve, reject) => {
     let preparation: Preparation | null = null;
     child.on('error', reject);

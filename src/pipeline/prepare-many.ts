@@ -10,6 +10,7 @@ import type { EntryLog } from './logs-of-entries.ts';
 import type { EntryPhoto } from './photos/photos-of-entries.ts';
 import type { EntrySurroundings } from './entry-surroundings.ts';
 import { prepareEntry } from './prepare-entry.ts';
+import { programPart } from './program-part.ts';
 import type { EntryFile } from './scan-content.ts';
 import { writeSheet } from './sheet-file.ts';
 
@@ -26,7 +27,7 @@ export interface EntryJob {
 // Starting a worker costs as much as some twenty entries; below twice that, one thread is sooner done.
 const WORTH_WORKERS = 40;
 /** One entry needs some 20 MB at most; without a limit each thread lets its garbage grow to several hundred. */
-const WORKER_MEMORY = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 24 };
+const WORKER_MEMORY = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 64 };
 
 /** Prepares files, writes their sheets, and returns their records in the order of the jobs. */
 export async function prepareMany(
@@ -37,7 +38,7 @@ export async function prepareMany(
 ): Promise<EntryRecord[]> {
   const workers = steps === null && jobs.length > WORTH_WORKERS ? Math.min(availableParallelism(), 4) : 1;
   if (workers < 2) return inProcess(jobs, start, steps, onDone);
-  const script = new URL('./entry-worker.ts', import.meta.url);
+  const script = programPart('entry-worker');
   return inWorkers(jobs, { script, start, count: workers, memory: WORKER_MEMORY, ahead: 2 }, onDone);
 }
 

@@ -3,6 +3,7 @@ import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { LogFile } from '../entry/entry.ts';
 import { pipelineFinding } from './pipeline-rule.ts';
+import { programPart } from './program-part.ts';
 import { readLog, type LogReading } from './read-log.ts';
 import { errorCode } from './read-text.ts';
 
@@ -55,7 +56,7 @@ export interface LogAnswer {
 function inWorkers(jobs: readonly LogJob[], count: number): Promise<readonly LogReading[]> {
   const readings: LogReading[] = [];
   let [next, done] = [0, 0];
-  const threads = Array.from({ length: count }, () => new Worker(new URL('./log-worker.ts', import.meta.url)));
+  const threads = Array.from({ length: count }, () => new Worker(programPart('log-worker')));
   const feed = (worker: Worker): void => {
     const job = jobs[next];
     if (job === undefined) return;

@@ -5,6 +5,7 @@ import type { SizedDevice } from '../../corpus/size-field.ts';
 import type { SiteSettings } from '../../corpus/prepared.ts';
 import type { FrameKind } from '../../pages/site-page.ts';
 import { inWorkers } from '../in-workers.ts';
+import { programPart } from '../program-part.ts';
 import type { PageFacts } from './page-facts.ts';
 
 /** A sheet whose page is to be written. */
@@ -44,7 +45,7 @@ export async function writeSheetPages(
       return facts;
     });
   }
-  const script = new URL('./sheet-page-worker.ts', import.meta.url);
+  const script = programPart('built-site/sheet-page-worker');
   // Three batches ready, since this thread draws pages of its own meanwhile.
   const plan = { script, start: writing, count: Math.min(availableParallelism(), 4), memory: WORKER_MEMORY, ahead: 3 };
   return inWorkers(jobs, plan, onDone);
