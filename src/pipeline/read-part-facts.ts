@@ -1,6 +1,6 @@
-import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { PartFacts } from '../corpus/part-facts/part-facts.ts';
+import { standsThere, staysInside } from './inside-content.ts';
 import { listFolder } from './list-folder.ts';
 import type { YamlFault } from './open-yaml.ts';
 import { partSheetInText, type NumberClaimed } from './part-sheet-in-text.ts';
@@ -10,8 +10,8 @@ import { readText } from './read-text.ts';
 /** Reads the fact sheets `parts/<number>.yaml` of a content folder; a sheet with a fault in it still gives what could be read. */
 export function readPartFacts(content: string): { readonly facts: readonly PartFacts[]; readonly findings: readonly FileFinding[] } {
   const folder = join(content, 'parts');
-  if (!existsSync(folder)) return { facts: [], findings: [] };
   const findings: FileFinding[] = [];
+  if (!standsThere(folder) || !staysInside(folder, content, 'parts', findings)) return { facts: [], findings };
   const facts: PartFacts[] = [];
   const owners = new Map<string, string>();
   for (const { name } of listFolder(folder, 'parts', findings)) {
@@ -24,6 +24,7 @@ export function readPartFacts(content: string): { readonly facts: readonly PartF
       });
       continue;
     }
+    if (!staysInside(join(folder, name), content, file, findings)) continue;
     const sheet = readSheet(join(folder, name), file, owners, findings);
     if (sheet !== null) facts.push(sheet);
   }

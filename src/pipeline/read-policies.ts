@@ -1,7 +1,7 @@
-import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { DeratingPolicy } from '../standards/derating/policy.ts';
 import { DERATING_POLICIES } from '../standards/derating/index.ts';
+import { standsThere, staysInside } from './inside-content.ts';
 import { listFolder } from './list-folder.ts';
 import { pipelineFinding, type FileFinding } from './pipeline-rule.ts';
 import { policyInText } from './policy-in-text.ts';
@@ -16,8 +16,8 @@ export function readPolicies(content: string): {
   readonly findings: readonly FileFinding[];
 } {
   const folder = join(content, FOLDER);
-  if (!existsSync(folder)) return { policies: [], findings: [] };
   const findings: FileFinding[] = [];
+  if (!standsThere(folder) || !staysInside(folder, content, FOLDER, findings)) return { policies: [], findings };
   const policies = listFolder(folder, FOLDER, findings).flatMap(({ name }) => {
     if (name.startsWith('.')) return [];
     const file = `${FOLDER}/${name}`;
@@ -26,6 +26,7 @@ export function readPolicies(content: string): {
       findings.push({ file, finding: fault });
       return [];
     }
+    if (!staysInside(join(folder, name), content, file, findings)) return [];
     const read = readText(join(folder, name));
     if (!read.ok) {
       findings.push({ file, finding: read.finding });

@@ -1,8 +1,8 @@
-import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { isScalar, type Pair, type YAMLMap } from 'yaml';
 import { didYouMean } from '../markdown/nearest-name.ts';
 import type { Finding } from '../diagnostics/finding.ts';
+import { standsThere, staysInside } from './inside-content.ts';
 import { openYaml } from './open-yaml.ts';
 import { pipelineFinding, type FileFinding, type PipelineRuleId } from './pipeline-rule.ts';
 import { DERATING_POLICIES } from '../standards/derating/index.ts';
@@ -47,10 +47,11 @@ export function readSettings(
   const path = join(content, SETTINGS_FILE);
   const findings: FileFinding[] = [];
   const report = (finding: Finding): void => void findings.push({ file: SETTINGS_FILE, finding });
-  if (!existsSync(path)) {
+  if (!standsThere(path)) {
     report(pipelineFinding('site-settings-missing', 'There is no site.yaml; the site is called "Teardowns"'));
     return { settings: DEFAULT_SETTINGS, findings };
   }
+  if (!staysInside(path, content, SETTINGS_FILE, findings)) return { settings: DEFAULT_SETTINGS, findings };
   const read = readText(path);
   if (!read.ok) {
     report(read.finding);

@@ -1,9 +1,9 @@
-import { existsSync, realpathSync, statSync, type Dirent } from 'node:fs';
-import { join, sep } from 'node:path';
+import { statSync, type Dirent } from 'node:fs';
+import { join } from 'node:path';
 import { addressOf, isAddress } from './address.ts';
+import { standsThere, staysInside } from './inside-content.ts';
 import { listFolder } from './list-folder.ts';
 import { pipelineFinding, type FileFinding, type PipelineRuleId } from './pipeline-rule.ts';
-import { errorCode } from './read-text.ts';
 
 /** A teardown's file that is there to be read. */
 export interface EntryFile {
@@ -22,14 +22,15 @@ export interface ContentListing {
 /** Lists the teardowns of a content folder and says what is wrong with the folders, before any file is read. */
 export function scanContent(content: string): ContentListing {
   const folder = join(content, 'teardowns');
-  if (!existsSync(folder)) return { entries: [], findings: [] };
-  const root = realpathSync(content);
   const findings: FileFinding[] = [];
+  if (!standsThere(folder) || !staysInside(folder, content, 'teardowns', findings)) return { entries: [], findings };
   const entries: EntryFile[] = [];
   const listed = listFolder(folder, 'teardowns', findings).filter((each) => !each.name.startsWith('.'));
   for (const item of listed) {
-    if (!staysInside(join(folder, item.name), root, `teardowns/${item.name}`, findings)) continue;
-    const entry = isFolder(join(folder, item.name)) ? entryIn(folder, item.name, root, findings) : strayFile(item.name, listed, findings);
+    if (!staysInside(join(folder, item.name), content, `teardowns/${item.name}`, findings)) continue;
+    const entry = isFolder(join(folder, item.name))
+      ? entryIn(folder, item.name, content, findings)
+      : strayFile(item.name, listed, findings);
     if (entry !== null) entries.push(entry);
   }
   reportCollisions(entries, findings);
@@ -40,19 +41,7 @@ function isFolder(path: string): boolean {
   return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }
 
-/** Follows symbolic links; one that leads out of the content folder, or nowhere, is reported. */
-function staysInside(path: string, root: string, file: string, findings: FileFinding[]): boolean {
-  try {
-    const real = realpathSync(path);
-    if (real === root || real.startsWith(root + sep)) return true;
-    report(findings, file, 'link-outside-content', `${file} is a symbolic link that leads out of the content folder`);
-  } catch (error) {
-    report(findings, file, 'file-unreadable', `${file} could not be read (${errorCode(error)}); a symbolic link that leads nowhere?`);
-  }
-  return false;
-}
-
-function entryIn(folder: string, name: string, root: string, findings: FileFinding[]): EntryFile | null {
+function entryIn(folder: string, name: string, content: string, findings: FileFinding[]): EntryFile | null {
   const file = `teardowns/${name}/index.md`;
   const path = join(folder, name, 'index.md');
   const names = listFolder(join(folder, name), `teardowns/${name}`, findings).map((each) => each.name);
@@ -66,7 +55,7 @@ function entryIn(folder: string, name: string, root: string, findings: FileFindi
     );
     return null;
   }
-  if (!staysInside(path, root, file, findings)) return null;
+  if (!staysInside(path, content, file, findings)) return null;
   if (!isAddress(name)) {
     const suggested = addressOf(name);
     const hint = suggested === '' ? 'use letters a to z, digits and hyphens' : `rename the folder to ${suggested}`;
