@@ -5,6 +5,7 @@ import { photoAround } from '../src/figures/photo-frame/photo-around.ts';
 import { photoNear } from '../src/figures/photo-frame/photo-near.ts';
 import { drawSheet } from '../src/render/draw-sheet.ts';
 import { efficiencyZone } from '../src/render/efficiency-zone.ts';
+import { gainCurveView } from '../src/render/gain-curve.ts';
 import { offersView } from '../src/render/offers.ts';
 import { outlineView } from '../src/render/outline.ts';
 import { shareMatrixView } from '../src/render/port-shares.ts';
@@ -38,6 +39,7 @@ const FIGURES: Readonly<Record<string, (sheet: PreparedSheet) => unknown>> = {
   offers: ({ entry }) => offersView(entry),
   'efficiency, with its tables': efficiencyZone,
   stress: ({ derived }) => stressView(derived),
+  'gain curve, with its table': gainCurveView,
   'scatter of 1000 devices': () => sheetScatter('d-0', devices),
   'photos, all of a sheet': photosZone,
   'photo of thirty parts, wide': () => photoAround(BOARD, THIRTY_PARTS, LENGTHS, 'parts'),

@@ -1,4 +1,5 @@
 import type { StageDeclaration } from './stage-kind.ts';
+import { stageParameters } from './stage-parameters.ts';
 import { COMMON_ROLES } from './common-roles.ts';
 import { BATTERY_PACK_MODEL } from './models/battery-pack.ts';
 
@@ -9,13 +10,7 @@ export const BATTERY_PACK: StageDeclaration = {
   short: 'battery pack',
   side: 'none',
   modes: ['lithium-ion', 'lithium-polymer', 'lithium iron phosphate', 'sodium-ion'],
-  parameters: [
-    { key: 'voltage', dimension: 'voltage', meaning: 'Nominal voltage of the pack' },
-    { key: 'charge', dimension: 'charge', meaning: 'Rated charge of the pack' },
-    { key: 'energy', dimension: 'energy', meaning: 'Rated energy of the pack' },
-    { key: 'over-voltage', dimension: 'voltage', meaning: 'Voltage at which the block shuts down' },
-    { key: 'brown-out', dimension: 'voltage', meaning: 'Supply voltage at which the block stops' },
-  ],
+  parameters: stageParameters('voltage', 'charge', 'energy', 'over-voltage', 'brown-out'),
   roles: ['cell', 'protection-ic', 'load-switch', 'input-fuse', ...COMMON_ROLES],
   shortRoles: {
     switch: 'load-switch',

@@ -1,5 +1,5 @@
 import type { StageDeclaration } from './stage-kind.ts';
-import { COMMON_ROLES } from './common-roles.ts';
+import { MAINS_SIDE_ROLES, PFC_PARAMETERS } from './mains-side.ts';
 import { BOOST_PFC_MODEL } from './models/boost-pfc.ts';
 
 export const BOOST_PFC: StageDeclaration = {
@@ -9,39 +9,8 @@ export const BOOST_PFC: StageDeclaration = {
   short: 'boost PFC',
   side: 'primary',
   modes: ['critical conduction', 'continuous conduction', 'discontinuous conduction', 'transition mode', 'mixed conduction', 'synchronous'],
-  parameters: [
-    { key: 'bus', dimension: 'voltage', meaning: 'Voltage of the high-voltage bus' },
-    { key: 'L', dimension: 'inductance', meaning: 'Inductance of the power inductor' },
-    { key: 'frequency', dimension: 'frequency', meaning: 'Switching frequency; a range where it moves' },
-    { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
-    { key: 'efficiency', dimension: 'ratio', meaning: 'Efficiency of the block alone at full load' },
-    { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
-    { key: 'sense threshold', dimension: 'voltage', meaning: 'Voltage across the sense resistor at which the controller limits' },
-    { key: 'ripple current', dimension: 'current', meaning: 'Peak-to-peak ripple current in the inductor' },
-    { key: 'brown-in', dimension: 'voltage', meaning: 'Supply voltage at which the block starts' },
-    { key: 'brown-out', dimension: 'voltage', meaning: 'Supply voltage at which the block stops' },
-    { key: 'over-voltage', dimension: 'voltage', meaning: 'Voltage at which the block shuts down' },
-    { key: 'hold-up', dimension: 'time', meaning: 'Hold-up time that it was designed for' },
-  ],
-  roles: [
-    'pfc-switch',
-    'pfc-diode',
-    'pfc-inductor',
-    'bypass-diode',
-    'synchronous-rectifier',
-    'input-fuse',
-    'ntc-thermistor',
-    'varistor',
-    'x-capacitor',
-    'y-capacitor',
-    'common-mode-choke',
-    'differential-choke',
-    'bleed-resistor',
-    'bridge-rectifier',
-    'bulk-capacitor',
-    'discharge-ic',
-    ...COMMON_ROLES,
-  ],
+  parameters: PFC_PARAMETERS,
+  roles: ['pfc-switch', 'pfc-diode', 'pfc-inductor', 'bypass-diode', 'synchronous-rectifier', ...MAINS_SIDE_ROLES],
   shortRoles: {
     switch: 'pfc-switch',
     diode: 'pfc-diode',

@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
-import { COMMON_ROLES } from './common-roles.ts';
+import { stageParameters } from './stage-parameters.ts';
+import { MAINS_SIDE_ROLES } from './mains-side.ts';
 import { BULK_CAPACITOR_MODEL } from './models/bulk-capacitor.ts';
 
 export const BULK_CAPACITOR: StageDeclaration = {
@@ -9,24 +10,8 @@ export const BULK_CAPACITOR: StageDeclaration = {
   short: null,
   side: 'primary',
   modes: [],
-  parameters: [
-    { key: 'bus', dimension: 'voltage', meaning: 'Voltage of the high-voltage bus' },
-    { key: 'hold-up', dimension: 'time', meaning: 'Hold-up time that it was designed for' },
-  ],
-  roles: [
-    'input-fuse',
-    'ntc-thermistor',
-    'varistor',
-    'x-capacitor',
-    'y-capacitor',
-    'common-mode-choke',
-    'differential-choke',
-    'bleed-resistor',
-    'bridge-rectifier',
-    'bulk-capacitor',
-    'discharge-ic',
-    ...COMMON_ROLES,
-  ],
+  parameters: stageParameters('bus', 'hold-up'),
+  roles: MAINS_SIDE_ROLES,
   shortRoles: {
     capacitor: 'bulk-capacitor',
     choke: 'differential-choke',

@@ -1,4 +1,5 @@
 import type { StageDeclaration } from './stage-kind.ts';
+import { stageParameters } from './stage-parameters.ts';
 import { COMMON_ROLES } from './common-roles.ts';
 import { DC_INPUT_MODEL } from './models/dc-input.ts';
 
@@ -9,12 +10,7 @@ export const DC_INPUT: StageDeclaration = {
   short: null,
   side: 'none',
   modes: ['reverse protected', 'load-dump protected'],
-  parameters: [
-    { key: 'input', dimension: 'voltage', meaning: 'Input voltage of the block; a range where it moves' },
-    { key: 'over-voltage', dimension: 'voltage', meaning: 'Voltage at which the block shuts down' },
-    { key: 'brown-in', dimension: 'voltage', meaning: 'Supply voltage at which the block starts' },
-    { key: 'brown-out', dimension: 'voltage', meaning: 'Supply voltage at which the block stops' },
-  ],
+  parameters: stageParameters('input', 'over-voltage', 'brown-in', 'brown-out'),
   roles: [
     'input-fuse',
     'input-capacitor',

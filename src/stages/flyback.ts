@@ -1,5 +1,5 @@
 import type { StageDeclaration } from './stage-kind.ts';
-import { COMMON_ROLES } from './common-roles.ts';
+import { FLYBACK_PARAMETERS, ISOLATED_CONVERTER_ROLES, ISOLATED_CONVERTER_SHORT_ROLES } from './isolated-converter.ts';
 import { FLYBACK_MODEL } from './models/flyback.ts';
 
 export const FLYBACK: StageDeclaration = {
@@ -16,51 +16,11 @@ export const FLYBACK: StageDeclaration = {
     'valley switching',
     'primary-side regulated',
   ],
-  parameters: [
-    { key: 'bus', dimension: 'voltage', meaning: 'Voltage of the high-voltage bus' },
-    { key: 'lowest bus', dimension: 'voltage', meaning: 'Bus voltage down to which the output is held' },
-    { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
-    { key: 'Lm', dimension: 'inductance', meaning: 'Magnetising inductance, seen from the primary' },
-    { key: 'leakage', dimension: 'inductance', meaning: 'Leakage inductance, seen from the primary' },
-    { key: 'frequency', dimension: 'frequency', meaning: 'Switching frequency; a range where it moves' },
-    { key: 'duty', dimension: 'ratio', meaning: 'Duty cycle of the main switch at the corner that is named; largest where none is' },
-    { key: 'clamp', dimension: 'voltage', meaning: 'Voltage over the clamp, above the input' },
-    { key: 'spike', dimension: 'voltage', meaning: 'Voltage spike above the plateau, as seen or assumed' },
-    { key: 'reflected', dimension: 'voltage', meaning: 'Output voltage reflected to the primary' },
-    { key: 'peak current', dimension: 'current', meaning: 'Peak current in the main switch at full load' },
-    { key: 'sense threshold', dimension: 'voltage', meaning: 'Voltage across the sense resistor at which the controller limits' },
-    { key: 'diode drop', dimension: 'voltage', meaning: 'Forward drop of the rectifier' },
-    { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
-    { key: 'efficiency', dimension: 'ratio', meaning: 'Efficiency of the block alone at full load' },
-    { key: 'brown-in', dimension: 'voltage', meaning: 'Supply voltage at which the block starts' },
-    { key: 'brown-out', dimension: 'voltage', meaning: 'Supply voltage at which the block stops' },
-  ],
-  roles: [
-    'transformer',
-    'optocoupler',
-    'digital-isolator',
-    'primary-switch',
-    'clamp-switch',
-    'clamp-capacitor',
-    'clamp-diode',
-    'clamp-resistor',
-    'synchronous-rectifier',
-    'rectifier-diode',
-    'output-capacitor',
-    'y-capacitor',
-    'bulk-capacitor',
-    'load-switch',
-    'protocol-controller',
-    'bridge-rectifier',
-    ...COMMON_ROLES,
-  ],
+  parameters: FLYBACK_PARAMETERS,
+  roles: [...ISOLATED_CONVERTER_ROLES, 'bridge-rectifier'],
   shortRoles: {
-    switch: 'primary-switch',
+    ...ISOLATED_CONVERTER_SHORT_ROLES,
     clamp: 'clamp-diode',
-    diode: 'rectifier-diode',
-    rectifier: 'synchronous-rectifier',
-    SR: 'synchronous-rectifier',
-    capacitor: 'output-capacitor',
   },
   meaning:
     'Stores energy in the gap of its transformer while the switch is on and gives it to the output while it is off. Few parts, any output voltage; the switch must stand the bus, the reflected output and the spike of the leakage.',

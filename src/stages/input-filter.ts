@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
-import { COMMON_ROLES } from './common-roles.ts';
+import { stageParameters } from './stage-parameters.ts';
+import { MAINS_SIDE_ROLES } from './mains-side.ts';
 import { INPUT_FILTER_MODEL } from './models/input-filter.ts';
 
 export const INPUT_FILTER: StageDeclaration = {
@@ -9,21 +10,8 @@ export const INPUT_FILTER: StageDeclaration = {
   short: null,
   side: 'primary',
   modes: [],
-  parameters: [{ key: 'standby', dimension: 'power', meaning: 'Power that the block takes idle' }],
-  roles: [
-    'input-fuse',
-    'ntc-thermistor',
-    'varistor',
-    'x-capacitor',
-    'y-capacitor',
-    'common-mode-choke',
-    'differential-choke',
-    'bleed-resistor',
-    'bridge-rectifier',
-    'bulk-capacitor',
-    'discharge-ic',
-    ...COMMON_ROLES,
-  ],
+  parameters: stageParameters('standby'),
+  roles: MAINS_SIDE_ROLES,
   shortRoles: {
     fuse: 'input-fuse',
     choke: 'common-mode-choke',

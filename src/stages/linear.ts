@@ -1,4 +1,5 @@
 import type { StageDeclaration } from './stage-kind.ts';
+import { stageParameters } from './stage-parameters.ts';
 import { COMMON_ROLES } from './common-roles.ts';
 
 export const LINEAR: StageDeclaration = {
@@ -8,11 +9,7 @@ export const LINEAR: StageDeclaration = {
   short: 'linear',
   side: 'secondary',
   modes: [],
-  parameters: [
-    { key: 'input', dimension: 'voltage', meaning: 'Input voltage of the block; a range where it moves' },
-    { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
-    { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
-  ],
+  parameters: stageParameters('input', 'output', 'power'),
   roles: ['regulator', 'input-capacitor', 'output-capacitor', ...COMMON_ROLES],
   shortRoles: {
     switch: 'regulator',

@@ -1,4 +1,5 @@
 import type { StageDeclaration } from './stage-kind.ts';
+import { stageParameters } from './stage-parameters.ts';
 import { COMMON_ROLES } from './common-roles.ts';
 import { PORT_CONTROL_MODEL } from './models/port-control.ts';
 
@@ -9,11 +10,7 @@ export const PORT_CONTROL: StageDeclaration = {
   short: null,
   side: 'secondary',
   modes: [],
-  parameters: [
-    { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
-    { key: 'line drop', dimension: 'resistance', meaning: 'Line-drop compensation: volts added per ampere' },
-    { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
-  ],
+  parameters: stageParameters('output', 'line drop', 'power'),
   roles: ['protocol-controller', 'load-switch', 'output-capacitor', 'input-capacitor', ...COMMON_ROLES],
   shortRoles: {
     switch: 'load-switch',

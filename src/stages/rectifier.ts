@@ -1,5 +1,6 @@
 import type { StageDeclaration } from './stage-kind.ts';
-import { COMMON_ROLES } from './common-roles.ts';
+import { stageParameters } from './stage-parameters.ts';
+import { MAINS_SIDE_ROLES } from './mains-side.ts';
 import { RECTIFIER_MODEL } from './models/rectifier.ts';
 
 export const RECTIFIER: StageDeclaration = {
@@ -9,23 +10,8 @@ export const RECTIFIER: StageDeclaration = {
   short: 'bridge',
   side: 'primary',
   modes: ['full bridge', 'synchronous bridge'],
-  parameters: [{ key: 'diode drop', dimension: 'voltage', meaning: 'Forward drop of the rectifier' }],
-  roles: [
-    'input-fuse',
-    'ntc-thermistor',
-    'varistor',
-    'x-capacitor',
-    'y-capacitor',
-    'common-mode-choke',
-    'differential-choke',
-    'bleed-resistor',
-    'bridge-rectifier',
-    'bulk-capacitor',
-    'discharge-ic',
-    'rectifier-diode',
-    'synchronous-rectifier',
-    ...COMMON_ROLES,
-  ],
+  parameters: stageParameters('diode drop'),
+  roles: ['rectifier-diode', 'synchronous-rectifier', ...MAINS_SIDE_ROLES],
   shortRoles: {
     bridge: 'bridge-rectifier',
     diode: 'rectifier-diode',

@@ -1,4 +1,5 @@
 import type { StageDeclaration } from './stage-kind.ts';
+import { stageParameters } from './stage-parameters.ts';
 import { COMMON_ROLES } from './common-roles.ts';
 import { SECONDARY_RECTIFIER_MODEL } from './models/secondary-rectifier.ts';
 
@@ -9,12 +10,7 @@ export const SECONDARY_RECTIFIER: StageDeclaration = {
   short: null,
   side: 'secondary',
   modes: ['synchronous', 'diode'],
-  parameters: [
-    { key: 'output', dimension: 'voltage', meaning: 'Output voltage of the block; a range where it follows the offer' },
-    { key: 'diode drop', dimension: 'voltage', meaning: 'Forward drop of the rectifier' },
-    { key: 'spike', dimension: 'voltage', meaning: 'Voltage spike above the plateau, as seen or assumed' },
-    { key: 'frequency', dimension: 'frequency', meaning: 'Switching frequency; a range where it moves' },
-  ],
+  parameters: stageParameters('output', 'diode drop', 'spike', 'frequency'),
   roles: [
     'synchronous-rectifier',
     'rectifier-diode',

@@ -5,13 +5,11 @@ import type { StageModel } from './models/stage-model.ts';
 /** Kebab-case id of a topology block, equal to its file stem in this folder. */
 export type StageKind = string;
 
-interface StageParameter {
+export interface StageParameter {
   /** Word in the entry: "bus", "Lr", "frequency". */
   readonly key: string;
   readonly dimension: Dimension;
   readonly meaning: string;
-  /** Stresses and operating values; a block without one gets no verdict. */
-  readonly model?: StageModel;
 }
 
 /** One topology block of the power path, declared once. */

@@ -1,4 +1,5 @@
 import type { StageDeclaration } from './stage-kind.ts';
+import { stageParameters } from './stage-parameters.ts';
 import { COMMON_ROLES } from './common-roles.ts';
 
 export const WIRELESS_TRANSMITTER: StageDeclaration = {
@@ -8,14 +9,7 @@ export const WIRELESS_TRANSMITTER: StageDeclaration = {
   short: 'wireless transmitter',
   side: 'secondary',
   modes: ['full bridge', 'half bridge'],
-  parameters: [
-    { key: 'input', dimension: 'voltage', meaning: 'Input voltage of the block; a range where it moves' },
-    { key: 'frequency', dimension: 'frequency', meaning: 'Switching frequency; a range where it moves' },
-    { key: 'coil', dimension: 'inductance', meaning: 'Inductance of the transmitter coil' },
-    { key: 'Cr', dimension: 'capacitance', meaning: 'Resonant capacitance' },
-    { key: 'power', dimension: 'power', meaning: 'Power that the block is rated to pass on' },
-    { key: 'efficiency', dimension: 'ratio', meaning: 'Efficiency of the block alone at full load' },
-  ],
+  parameters: stageParameters('input', 'frequency', 'coil', 'Cr', 'power', 'efficiency'),
   roles: [
     'transmitter-coil',
     'buck-switch',
