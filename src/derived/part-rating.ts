@@ -18,13 +18,17 @@ export function ratingOf<D extends Dimension>(part: Part, dimension: D, waveform
   const found = listed.find((quantity) => waveform === null || (quantity.waveform === 'AC') === (waveform === 'AC'));
   if (found === undefined) return missing(`${names}: ${wanted(dimension, waveform)} not known`, [`${dimension} rating of ${names}`]);
   const isLowerBound = found.bound === 'at least' || found.bound === 'above';
-  return valueOf({ quantity: found, evidence: part.evidence }, part.path.join('.'), { bound: isLowerBound ? 'use' : 'refuse' });
+  return valueOf({ ...part.madeBy, quantity: found, evidence: part.evidence }, part.path.join('.'), {
+    bound: isLowerBound ? 'use' : 'refuse',
+  });
 }
 
 /** Voltage that a part stands for moments only, where its rating says so: "650 V (750 V transient)". Null where it says none. */
 export function transientRatingOf(part: Part): Known<'voltage'> | null {
   const found = transientQuantity(part);
-  return found === null ? null : valueOf({ quantity: found, evidence: part.evidence }, part.path.join('.'), { bound: 'use' });
+  return found === null
+    ? null
+    : valueOf({ ...part.madeBy, quantity: found, evidence: part.evidence }, part.path.join('.'), { bound: 'use' });
 }
 
 /** Words for a rating of moments; they stand right after the number, or right before it. */
@@ -48,7 +52,9 @@ function isBeside(
 /** What the part itself measured in one dimension; null where nobody measured it. */
 export function measuredOf<D extends Dimension>(part: Part, dimension: D): Known<D> | null {
   const found = ratedQuantities(part.measured, dimension)[0];
-  return found === undefined ? null : valueOf({ quantity: found, evidence: 'measured' }, [...part.path, 'measured'].join('.'));
+  return found === undefined
+    ? null
+    : valueOf({ ...part.madeBy, quantity: found, evidence: 'measured' }, [...part.path, 'measured'].join('.'));
 }
 
 /** Quantities of one dimension in a part's rating, in the order written; conditions ("@ 25 °C") are none. */

@@ -27,9 +27,9 @@ export function sizeFigures(entry: Entry, power: Known<'power'>): SizeFigures {
 function volumeOf(body: Body): Known<'volume'> {
   if (body.volume !== null) return factValue(body.volume);
   if (body.size === null) return missing('neither size nor volume given', ['size']);
-  const { size, evidence } = body.size;
+  const { size, ...known } = body.size;
   const at = body.size.path.join('.');
-  const edge = (quantity: Quantity<'length'>): Known<'length'> => valueOf({ quantity, evidence }, at);
+  const edge = (quantity: Quantity<'length'>): Known<'length'> => valueOf({ ...known, quantity }, at);
   if (size.shape === 'cylinder') return applyFormula(cylinderVolume, { diameter: edge(size.diameter), height: edge(size.height) });
   const [length, width, height] = size.edges;
   return applyFormula(boxVolume, { length: edge(length), width: edge(width), height: edge(height) });

@@ -1,7 +1,11 @@
 import type { MeasuredSubject } from './entry.ts';
 
-/** What a method of the bench can be for: a kind of measured figure, efficiency, a log, distances of insulation, the size or the mass. */
-export type BenchSubject = MeasuredSubject | 'efficiency' | 'log' | 'insulation' | 'mass';
+/**
+ * What a method of the bench can be for: a kind of measured figure, efficiency, a log, or what was measured in a section of the format:
+ * insulation, size, mass, the ports and their offers, the shares, the values of stages and parts, the voltage after discharging.
+ */
+export type BenchSubject =
+  MeasuredSubject | 'efficiency' | 'log' | 'insulation' | 'size' | 'mass' | 'ports' | 'sharing' | 'stages' | 'parts' | 'discharged';
 
 const SUBJECTS: Readonly<Record<BenchSubject, true>> = {
   efficiency: true,
@@ -23,7 +27,13 @@ const SUBJECTS: Readonly<Record<BenchSubject, true>> = {
   'recharge time': true,
   log: true,
   insulation: true,
+  size: true,
   mass: true,
+  ports: true,
+  sharing: true,
+  stages: true,
+  parts: true,
+  discharged: true,
 };
 
 /** All of them, in the order of the format. */

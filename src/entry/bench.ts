@@ -35,6 +35,8 @@ export interface BenchMethod {
   /** Name by which entries call it. */
   readonly name: string;
   readonly how: string;
+  /** Ids of the instruments that it is done with; empty where it names none. */
+  readonly with: readonly string[];
   /** What is always done this way here, so that entries need not say so. */
   readonly of: readonly BenchSubject[];
 }

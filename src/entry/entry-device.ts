@@ -1,6 +1,6 @@
 import type { DataPath } from '../diagnostics/finding.ts';
 import type { Size, SupplyInput } from '../units/quantity.ts';
-import type { EntryEvidence, Fact, PowerAtInput, PrintedCapacity } from './entry-facts.ts';
+import type { EntryEvidence, Fact, MadeBy, PowerAtInput, PrintedCapacity } from './entry-facts.ts';
 
 type DeviceKind = 'wall charger' | 'desktop charger' | 'car charger' | 'power bank' | 'open frame supply' | 'wireless charger';
 
@@ -53,8 +53,15 @@ export interface Nameplate {
 export type SizeBasis = 'cased' | 'board';
 type ProngState = 'folded' | 'removed' | 'included' | 'none';
 
+/** Outer edges as measured or stated. */
+export interface OuterSize extends MadeBy {
+  readonly size: Size;
+  readonly evidence: EntryEvidence;
+  readonly path: DataPath;
+}
+
 export interface Body {
-  readonly size: { readonly size: Size; readonly evidence: EntryEvidence; readonly path: DataPath } | null;
+  readonly size: OuterSize | null;
   /** Measured by displacement, where given; it wins over edges multiplied. */
   readonly volume: Fact<'volume'> | null;
   readonly mass: Fact<'mass'> | null;

@@ -4,15 +4,19 @@ import type { Quantity } from '../units/quantity.ts';
 import type { ReadOn } from '../values/from-quantity.ts';
 import type { Evidence } from '../values/value.ts';
 
-/** A quantity in an entry: what was written, with its evidence and its place. */
-export interface Fact<D extends Dimension = Dimension> {
-  readonly quantity: Quantity<D>;
-  readonly evidence: EntryEvidence;
-  readonly path: DataPath;
-  /** Instrument of the bench that it was read on; given where the bench file knows it. */
+/** What of the bench made something measured; both given only where the bench file knows them. */
+export interface MadeBy {
+  /** Instrument of the bench that it was read on. */
   readonly readOn?: ReadOn;
   /** Id of the method of the bench by which it was measured. */
   readonly method?: string;
+}
+
+/** A quantity in an entry: what was written, with its evidence and its place. */
+export interface Fact<D extends Dimension = Dimension> extends MadeBy {
+  readonly quantity: Quantity<D>;
+  readonly evidence: EntryEvidence;
+  readonly path: DataPath;
 }
 
 /** A row of the bench page that a measurement of an entry was made with: an instrument, or a method. */

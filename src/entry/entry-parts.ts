@@ -2,7 +2,7 @@ import type { DataPath } from '../diagnostics/finding.ts';
 import type { RoleId } from '../roles/role.ts';
 import type { StageKind } from '../stages/stage-kind.ts';
 import type { Rating } from '../units/quantity.ts';
-import type { EntryEvidence, Fact } from './entry-facts.ts';
+import type { EntryEvidence, Fact, MadeBy } from './entry-facts.ts';
 
 export interface Stage {
   /** The author's name for it: "main", "out C1". */
@@ -74,6 +74,8 @@ export interface Part {
   readonly note: string | null;
   /** Fields that the part's own fact sheet gave, where the entry left them out; absent where there are none. */
   readonly fromFactSheet?: readonly string[];
+  /** What made its measured values. */
+  readonly madeBy?: MadeBy;
   readonly path: DataPath;
 }
 

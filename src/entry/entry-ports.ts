@@ -1,7 +1,7 @@
 import type { DataPath } from '../diagnostics/finding.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { Offer } from '../usb-pd/offer.ts';
-import type { EntryEvidence, Fact, PowerAtInput } from './entry-facts.ts';
+import type { EntryEvidence, Fact, MadeBy, PowerAtInput } from './entry-facts.ts';
 
 export type Connector = 'USB-C' | 'USB-A' | 'barrel' | 'captive cable' | 'wireless';
 
@@ -26,6 +26,8 @@ export interface Port {
   readonly protocols: readonly string[];
   /** How its offers are known. */
   readonly evidence: EntryEvidence;
+  /** What read its offers, where they were measured. */
+  readonly madeBy?: MadeBy;
   readonly note: string | null;
   readonly path: DataPath;
 }
@@ -47,6 +49,8 @@ export interface Allocation {
   /** What the devices asked for and what the ports advertised, where that differs from what was granted. */
   readonly asked: readonly Share[] | null;
   readonly advertised: readonly Share[] | null;
+  /** What measured its shares. */
+  readonly madeBy?: MadeBy;
   readonly note: string | null;
   readonly path: DataPath;
 }

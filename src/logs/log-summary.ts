@@ -11,6 +11,8 @@ export interface LogChannel<D extends Dimension = Dimension> {
   readonly head: string | null;
   /** Mean over time, not over rows: rows that stand further apart count more. */
   readonly mean: Value<D>;
+  /** The mean without what a gain error leaves open, and whose gain that is; given where the bench states an accuracy. */
+  readonly apartFromGain?: { readonly of: string; readonly mean: Value<D> };
   readonly lowest: LogExtreme<D>;
   readonly highest: LogExtreme<D>;
   /** Standard deviation over the rows, n − 1 in the divisor, in the unit of the dimension. */

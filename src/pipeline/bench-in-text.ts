@@ -73,7 +73,8 @@ function benchOf(data: unknown, say: Say): Bench {
     }
     return found.success ? [instrumentOf(id, found.data, say)] : [];
   });
-  return { instruments, methods: benchMethods(recordOf(sections?.methods), say) };
+  const ids = instruments.map(({ id }) => id);
+  return { instruments, methods: benchMethods(recordOf(sections?.methods), ids, say) };
 }
 
 function recordOf(data: unknown): readonly (readonly [string, unknown])[] {

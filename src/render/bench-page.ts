@@ -29,7 +29,13 @@ export function benchZones({ instruments, methods }: Bench, sheets: readonly She
 }
 
 function methodList(methods: Bench['methods']): string {
-  return `<dl class="says">${methods.map(({ id, name, how, of }) => `<dt id="${escapeText(id)}">${escapeText(name)}</dt><dd>${escapeText(how)}${alwaysFor(name, of)}</dd>`).join('')}</dl>`;
+  return `<dl class="says">${methods.map(({ id, name, how, with: instruments, of }) => `<dt id="${escapeText(id)}">${escapeText(name)}</dt><dd>${escapeText(how)}${doneWith(instruments)}${alwaysFor(name, of)}</dd>`).join('')}</dl>`;
+}
+
+/** The instruments that a method is done with, each a link to its row. */
+function doneWith(instruments: readonly string[]): string {
+  if (instruments.length === 0) return '';
+  return `<span class="sub">With ${instruments.map((id) => `<a href="#${escapeText(id)}">${escapeText(id)}</a>`).join(', ')}.</span>`;
 }
 
 /** What a method is used for without being named, where its name does not say it already. */

@@ -8,7 +8,9 @@ import { efficiency } from '../tables/efficiency.ts';
 import { noLoad } from '../tables/no-load.ts';
 import type { TableDeclaration } from '../tables/table-declaration.ts';
 import { isMissing } from '../values/value.ts';
+import type { Entry } from '../entry/entry.ts';
 import { fold } from './fold.ts';
+import { instrumentWords, methodWords } from './made-by.ts';
 import type { SheetZone } from './sheet-zone.ts';
 import { tableView } from './table-view.ts';
 import { sentence } from './words.ts';
@@ -38,7 +40,7 @@ export function efficiencyZone(sheet: PreparedSheet): SheetZone | null {
     idle +
     limits +
     (points === '' ? '' : fold(`<b>${counted(entry.efficiency.length, 'measured point')}</b> with conditions`, points));
-  return matter === '' ? null : { title: 'Efficiency', layout: 'side', side: sideText(derived.efficiency), matter };
+  return matter === '' ? null : { title: 'Efficiency', layout: 'side', side: sideText(derived.efficiency) + madeByText(entry), matter };
 }
 
 function sideText({ runs, noLoad, judgements, outOfScope }: EfficiencyFigures): string {
@@ -59,6 +61,16 @@ function sideText({ runs, noLoad, judgements, outOfScope }: EfficiencyFigures): 
         ? ''
         : `<p>Of ${counted(judgements.length, 'comparison')} with published limits: ${verdicts.join(', ')}.</p><p class="note ruled">The dash-dot line is the limit of the mean, over the loads that it averages; the short one that of a tenth of the load. A comparison on this bench, not a verdict of compliance.</p>`;
   return shown + limits;
+}
+
+/** "Read on meter, load; efficiency as the bench does it.": each way in which the points were made once, with links to the bench page. */
+function madeByText({ efficiency: points }: Entry): string {
+  const ways = points.map(({ instrument, byInstrument, method, byMethod }) => {
+    const on = instrument === null ? '' : `Read on ${instrumentWords(instrument, byInstrument)}`;
+    const how = methodWords(method, byMethod);
+    return [on, how === '' ? '' : `${on === '' ? 'Method' : 'method'}: ${how}`].filter((piece) => piece !== '').join('; ');
+  });
+  return [...new Set(ways)].map((way) => (way === '' ? '' : `<p class="note">${way}.</p>`)).join('');
 }
 
 /** One chart for each port and voltage with two points or more. */

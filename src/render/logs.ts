@@ -3,6 +3,7 @@ import { escapeText } from '../figures/markup.ts';
 import { logPlot } from '../figures/log-plot.ts';
 import type { LogFile } from '../entry/entry.ts';
 import type { LogSummary } from '../logs/log-summary.ts';
+import { logAnchor } from '../tables/log-address.ts';
 import { logSteps } from '../tables/log-steps.ts';
 import { logs } from '../tables/logs.ts';
 import type { Table } from '../tables/table.ts';
@@ -25,7 +26,7 @@ export function logsZone({ entry, derived, placed }: PreparedSheet): SheetZone |
     const own = (table: Table | null, title: string): Table | null => onlyOf(table, log, title);
     const file = entry.logs.find(({ id }) => id === log.id);
     const madeBy = file === undefined ? '' : madeByOf(file);
-    return logView(log, { id: `log-${index + 1}`, madeBy }, own(figures, 'Figures of the log'), own(steps, 'Steps in the log'));
+    return logView(log, { id: logAnchor(index), madeBy }, own(figures, 'Figures of the log'), own(steps, 'Steps in the log'));
   });
   return { title: 'Logs', layout: 'full', side: leadOf(derived.logs), matter: matter.join('') };
 }

@@ -5,6 +5,7 @@ import type { Offer } from '../usb-pd/offer.ts';
 import { fixedNumber } from './quantity.ts';
 import { fold } from './fold.ts';
 import { offerFigures } from './offer-figures.ts';
+import { benchAddress } from '../tables/bench-address.ts';
 import { counted } from '../units/counted.ts';
 import { sentence } from './words.ts';
 
@@ -61,13 +62,21 @@ function fixedVolts(offer: Offer): number | null {
 function fixedCell(port: Port, volts: number, decimals: number): string {
   const offer = port.offers.find((candidate) => fixedVolts(candidate) === volts);
   const amps = offer !== undefined && 'amps' in offer ? fixedNumber(offer.amps, decimals) : null;
-  return amps === null ? '<td class="n"><span class="dash0"></span><span class="vh">not offered</span></td>' : `<td class="n">${amps}</td>`;
+  return amps === null
+    ? '<td class="n"><span class="dash0"></span><span class="vh">not offered</span></td>'
+    : `<td class="n">${readBy(port, amps)}</td>`;
+}
+
+/** An offer that was read leads to what read it. */
+function readBy({ madeBy }: Port, words: string): string {
+  const address = madeBy === undefined ? null : benchAddress(madeBy);
+  return address === null ? words : `<a href="${escapeText(address)}">${words}</a>`;
 }
 
 function rangeCell(port: Port, kind: Offer['kind']): string {
   const offers = port.offers.filter((candidate) => candidate.kind === kind);
   if (offers.length === 0) return '<td class="n"><span class="dash0"></span><span class="vh">not offered</span></td>';
-  return `<td class="n">${offers.map((offer) => escapeText(rangeWords(offer))).join('<br>')}</td>`;
+  return `<td class="n">${offers.map((offer) => readBy(port, escapeText(rangeWords(offer)))).join('<br>')}</td>`;
 }
 
 function rangeWords(offer: Offer): string {

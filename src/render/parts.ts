@@ -6,6 +6,7 @@ import { makerAddress, partAddress } from '../corpus/address.ts';
 import type { Derived, StressRow } from '../derived/derived.ts';
 import type { Entry, Part } from '../entry/entry.ts';
 import { isMissing } from '../values/value.ts';
+import { benchAddress } from '../tables/bench-address.ts';
 import { partGroups, type PartGroup } from './part-groups.ts';
 import { hasCallouts, numberedParts, type NumberedPart } from './photo-items.ts';
 import { fixedNumber } from './quantity.ts';
@@ -84,10 +85,17 @@ function ratingWords(part: Part): string {
     (piece): piece is string => piece !== null && piece !== undefined && piece !== '',
   );
   const arrangement = ARRANGED[part.arrangement];
-  const rating = part.rating === null ? '' : escapeText(part.rating.written);
+  const rating = part.rating === null ? '' : madeBy(part, part.evidence === 'measured', part.rating.written);
   const rest = pieces.slice(part.rating === null ? 0 : 1).filter((piece) => part.rating?.written.includes(piece) !== true);
   if (pieces.length === 0) return '<span class="faded">–</span>';
-  return `${rating}${arrangement}${rest.length === 0 ? '' : `<span class="faded">${rating === '' ? '' : ', '}${escapeText(rest.join(', '))}</span>`}`;
+  const measured = part.measured === null ? '' : `<span class="pnote">measured ${madeBy(part, true, part.measured.written)}</span>`;
+  return `${rating}${arrangement}${rest.length === 0 ? '' : `<span class="faded">${rating === '' ? '' : ', '}${escapeText(rest.join(', '))}</span>`}${measured}`;
+}
+
+/** What was measured of a part leads to what measured it. */
+function madeBy({ madeBy: maker = {} }: Part, isMeasured: boolean, written: string): string {
+  const address = isMeasured ? benchAddress(maker) : null;
+  return address === null ? escapeText(written) : `<a href="${escapeText(address)}">${escapeText(written)}</a>`;
 }
 
 function makerCell(part: Part): string {

@@ -63,7 +63,14 @@ function shareCell(row: SetRow, port: string, scale: Scale): string {
     style: barStyle(row, share),
   });
   const pool = share.pool.length > 1 ? `<abbr title="shared by ${escapeText(share.pool.join(' and '))}">*</abbr>` : '';
-  return `<td class="n"><span>${fixedNumber(share.power.nominal, scale.decimals)}${pool}</span>${bar}</td>`;
+  const number = madeBy(share.power, fixedNumber(share.power.nominal, scale.decimals));
+  return `<td class="n"><span>${number}${pool}</span>${bar}</td>`;
+}
+
+/** A measured share leads to what measured it. */
+function madeBy({ origin }: Value, words: string): string {
+  const anchor = origin.evidence === 'measured' ? (origin.instrument ?? origin.method) : undefined;
+  return anchor === undefined ? words : `<a href="/bench/#${escapeText(anchor)}">${words}</a>`;
 }
 
 function barStyle(row: SetRow, share: PortShare): 'filled' | 'open' | 'dashed' {

@@ -113,6 +113,7 @@ function valueContent(cell: Extract<Cell, { kind: 'value' }>, column: Column | u
   const text = quantity(cell.value, {
     ...(unit === undefined ? {} : { unit }),
     ...(cell.decimals === undefined ? {} : { decimals: cell.decimals }),
+    ...(cell.link === undefined ? {} : { link: cell.link }),
     bare: inHead,
   });
   const suffix = cell.suffix === undefined ? '' : ` <span class="suffix">${sentence(cell.suffix)}</span>`;

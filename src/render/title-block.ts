@@ -1,7 +1,8 @@
 import type { SheetRank } from '../corpus/sheet-ranks.ts';
 import { escapeText } from '../figures/markup.ts';
 import type { PreparedSheet } from '../corpus/prepared.ts';
-import type { Entry } from '../entry/entry.ts';
+import type { Entry, MadeBy } from '../entry/entry.ts';
+import { benchAddress, efficiencyAddress } from '../tables/bench-address.ts';
 import { tellingEfficiency } from '../derived/telling-efficiency.ts';
 import { isMissing, type Known } from '../values/value.ts';
 import { quantity, type Showing } from './quantity.ts';
@@ -109,7 +110,7 @@ function sizeFields({ entry, derived }: PreparedSheet): readonly Field[] {
         ? shown(mass, {})
         : `<span class="q">${escapeText(entry.body.mass.quantity.written)}</span>`;
   return [
-    { label: 'Size', html: textOr(written.replace(/\s*±.*$/, ''), 'not known, measure next'), span: 2 },
+    { label: 'Size', html: measuredText(written.replace(/\s*±.*$/, ''), entry.body.size, 'not known, measure next'), span: 2 },
     { label: 'Volume', html: shown(size.volume, { unit: 'cm³' }, 'volume'), span: 2 },
     { label: 'Mass', html: massHtml, span: 2 },
     { label: 'Power density', html: shown(size.density, { unit: 'W/cm³' }, 'density'), span: 2, size: 'large' },
@@ -130,12 +131,17 @@ function measuredFields({ entry, derived }: PreparedSheet): readonly Field[] {
       label,
       html:
         (best !== null && best.written === null
-          ? shown(best.value, { unit: '%', decimals: 1 })
-          : textOr(best?.written ?? '', 'not measured')) + (statistic === 'point' ? '<span class="small soft">at highest load</span>' : ''),
+          ? shown(best.value, { unit: '%', decimals: 1, ...efficiencyAddress(best.conditions) })
+          : measuredText(best?.written ?? '', best?.conditions.efficiency ?? null, 'not measured')) +
+        (statistic === 'point' ? '<span class="small soft">at highest load</span>' : ''),
       span: 2,
       size: 'large',
     },
-    { label: `Standby${at === undefined ? '' : `, ${at}`}`, html: textOr(standby?.value.quantity.written ?? '', 'not measured'), span: 2 },
+    {
+      label: `Standby${at === undefined ? '' : `, ${at}`}`,
+      html: measuredText(standby?.value.quantity.written ?? '', standby?.value ?? null, 'not measured'),
+      span: 2,
+    },
     {
       label: 'Rank by W/cm³',
       html: RANK_PLACE,
@@ -169,4 +175,10 @@ function dash(reason: string): string {
 
 function textOr(text: string, reason: string): string {
   return text === '' ? dash(reason) : `<span class="q wrap">${escapeText(text)}</span>`;
+}
+
+/** What was measured, as written, leads to what measured it. */
+function measuredText(text: string, made: MadeBy | null, reason: string): string {
+  const address = text === '' || made === null ? null : benchAddress(made);
+  return address === null ? textOr(text, reason) : `<a class="q wrap" href="${escapeText(address)}">${escapeText(text)}</a>`;
 }

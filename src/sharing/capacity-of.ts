@@ -32,7 +32,7 @@ export function capacityOf(entry: Entry): Capacity {
 
 function sumOfLimits(entry: Entry): Value<'power'> | null {
   const limits = outputPorts(entry).map(({ power }) =>
-    power === null ? null : powerValue(power.quantity, power.evidence, power.path.join('.')),
+    power === null ? null : powerValue(power.quantity, power.evidence, power.path.join('.'), power),
   );
   const known = limits.filter((limit) => limit !== null);
   const [first, ...rest] = known;

@@ -1,4 +1,5 @@
 import type { Quantity } from '../units/quantity.ts';
+import type { MadeBy } from '../entry/entry.ts';
 import type { Evidence, Origin, Value } from '../values/value.ts';
 
 type Given = Exclude<Evidence, 'computed'>;
@@ -7,14 +8,18 @@ type Given = Exclude<Evidence, 'computed'>;
  * A share, limit or total as a value. A printed "15 W max" is what the port gets, so a side that the writing leaves open
  * is closed at the number itself.
  */
-export function powerValue(quantity: Quantity<'power'>, evidence: Given, at: string): Value<'power'> {
+export function powerValue(quantity: Quantity<'power'>, evidence: Given, at: string, { readOn, method }: MadeBy = {}): Value<'power'> {
   return {
     dimension: 'power',
     low: quantity.low ?? quantity.nominal,
     nominal: quantity.nominal,
     high: quantity.high ?? quantity.nominal,
     significant: quantity.significant,
-    origin: originOf(quantity.written, evidence, at),
+    origin: {
+      ...originOf(quantity.written, evidence, at),
+      ...(evidence === 'measured' && readOn !== undefined ? { instrument: readOn.instrument } : {}),
+      ...(evidence === 'measured' && method !== undefined ? { method } : {}),
+    },
   };
 }
 

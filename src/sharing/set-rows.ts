@@ -13,7 +13,7 @@ export function outputPorts(entry: Entry): Port[] {
 /** Total output power that the sets are held against: the one of the sharing block, else the nameplate's. */
 export function totalPower(entry: Entry): Value<'power'> | null {
   const fact = entry.sharing?.total ?? entry.nameplate.total;
-  return fact === null ? null : powerValue(fact.quantity, fact.evidence, fact.path.join('.'));
+  return fact === null ? null : powerValue(fact.quantity, fact.evidence, fact.path.join('.'), fact);
 }
 
 /** A row as the author gave it, or null where it names a port that gives no power or shares that leave a port out. */
@@ -23,7 +23,7 @@ export function givenRow(allocation: Allocation, ports: readonly string[], total
   const at = allocation.path.join('.');
   const shares = allocation.shares.flatMap((share) => {
     const pool = inEntryOrder(share.ports, ports);
-    const power = powerValue(share.power, share.evidence ?? allocation.evidence, at);
+    const power = powerValue(share.power, share.evidence ?? allocation.evidence, at, allocation.madeBy);
     return pool.map((port): PortShare => ({ port, power, pool }));
   });
   const ordered = set.map((port) => shares.filter((share) => share.port === port));
@@ -34,7 +34,7 @@ export function givenRow(allocation: Allocation, ports: readonly string[], total
 /** The set of one port, from the limit that the port itself states. */
 export function rowFromLimit(port: Port, total: Value<'power'> | null): SetRow | null {
   if (port.power === null) return null;
-  const power = powerValue(port.power.quantity, port.power.evidence, port.power.path.join('.'));
+  const power = powerValue(port.power.quantity, port.power.evidence, port.power.path.join('.'), port.power);
   const standing = { standing: 'known', impliedBy: null, order: null, path: port.power.path } as const;
   return rowOf([port.id], [{ port: port.id, power, pool: [port.id] }], standing, total);
 }

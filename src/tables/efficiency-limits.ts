@@ -2,6 +2,7 @@ import type { EfficiencyJudgement, LimitVerdict } from '../derived/efficiency/ef
 import type { EfficiencyRule } from '../standards/efficiency/efficiency-rule.ts';
 import { EFFICIENCY_RULES } from '../standards/efficiency/index.ts';
 import { isMissing } from '../values/value.ts';
+import { efficiencyAddress } from './bench-address.ts';
 import { detailColumn, numberColumn, textColumn } from './cells.ts';
 import type { Cell, JudgementMark, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
@@ -58,7 +59,13 @@ function rowOf(rule: EfficiencyRule, judgement: EfficiencyJudgement, index: numb
   const isPower = of === 'no load';
   const shown: Cell = isMissing(measured)
     ? { kind: 'missing', reason: 'not known' }
-    : { kind: 'value', value: measured, unit: isPower ? 'mW' : '%', ...(isPower ? {} : { decimals: 1 }) };
+    : {
+        kind: 'value',
+        value: measured,
+        unit: isPower ? 'mW' : '%',
+        ...(isPower ? {} : { decimals: 1 }),
+        ...(judgement.source === null ? {} : efficiencyAddress(judgement.source)),
+      };
   const limitText = isPower ? `${String(Math.round(limit * 1e3))} mW` : `${(limit * 100).toFixed(1)} %`;
   return {
     id: `${rule.id}-${String(index + 1)}`,

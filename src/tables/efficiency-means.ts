@@ -1,6 +1,7 @@
 import type { EfficiencyRun, RunPoint } from '../derived/efficiency/efficiency-figures.ts';
 import { isUnsustainedAt, nearestTo } from '../derived/efficiency/run-mean.ts';
 import type { Known } from '../values/value.ts';
+import { efficiencyAddress } from './bench-address.ts';
 import { counted, detailColumn, numberColumn, plainGroup, textColumn, words } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
@@ -43,7 +44,13 @@ function rowOf(run: EfficiencyRun, index: number): Row {
       ...LOADS.map((share) => pointCell(run, share)),
       fullCell(run, (point) => point.output),
       fullCell(run, (point) => point.loss),
-      { kind: 'value', value: run.mean, unit: '%', decimals: 1 },
+      {
+        kind: 'value',
+        value: run.mean,
+        unit: '%',
+        decimals: 1,
+        ...(run.points[0] === undefined ? {} : efficiencyAddress(run.points[0].source)),
+      },
     ],
   };
 }
@@ -51,7 +58,9 @@ function rowOf(run: EfficiencyRun, index: number): Row {
 function fullCell({ points }: EfficiencyRun, of: (point: RunPoint) => Known<'power'>): Cell {
   const full = nearestTo(points, 1);
   const reason = isUnsustainedAt(points, 1) ? 'full load not sustained' : 'full load not measured';
-  return full === null ? { kind: 'missing', reason } : { kind: 'value', value: of(full), unit: 'W', decimals: 1 };
+  return full === null
+    ? { kind: 'missing', reason }
+    : { kind: 'value', value: of(full), unit: 'W', decimals: 1, ...efficiencyAddress(full.source) };
 }
 
 function pointCell({ points }: EfficiencyRun, share: number): Cell {
@@ -60,8 +69,8 @@ function pointCell({ points }: EfficiencyRun, share: number): Cell {
   const bound = point.source.efficiency?.quantity.written;
   // A bound has no number of its own: it stands as it was written.
   return 'missing' in point.efficiency && bound !== undefined
-    ? { kind: 'text', text: bound }
-    : { kind: 'value', value: point.efficiency, unit: '%', decimals: 1 };
+    ? { kind: 'text', text: bound, ...efficiencyAddress(point.source) }
+    : { kind: 'value', value: point.efficiency, unit: '%', decimals: 1, ...efficiencyAddress(point.source) };
 }
 
 function shortNumber(value: number): string {

@@ -2,6 +2,7 @@ import type { Derived } from '../derived/derived.ts';
 import type { EfficiencyPoint, Fact } from '../entry/entry.ts';
 import { SI_UNITS } from '../units/dimension.ts';
 import { isMissing, type Known } from '../values/value.ts';
+import { benchAddressOf, efficiencyAddress } from './bench-address.ts';
 import { counted, detailColumn, factCell, numberColumn, textColumn, words } from './cells.ts';
 import type { Cell, Row, RowGroup, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
@@ -72,13 +73,22 @@ function rowOf(point: EfficiencyPoint, index: number, known: WorkedOut): Row {
 function efficiencyCell(point: EfficiencyPoint, known: WorkedOut): Cell {
   if (point.notSustained !== null) return { kind: 'text', text: point.notSustained };
   const value = point.efficiency === null ? known.get(point.path.join('.')) : undefined;
-  return value === undefined || isMissing(value) ? factCell(point.efficiency) : { kind: 'value', value, decimals: 1 };
+  return value === undefined || isMissing(value)
+    ? factCell(point.efficiency)
+    : { kind: 'value', value, decimals: 1, ...efficiencyAddress(point) };
 }
 
 /** The voltage under load, else the one that was set; of several ports each. */
 function outputCell({ loads, measuredOutput, output }: EfficiencyPoint): Cell {
   if (loads.length === 0) return factCell(measuredOutput ?? output);
-  return words(joined(loads.map((load) => load.measuredOutput ?? load.output))?.replaceAll(/\s*V\b/gu, '') ?? null);
+  const volts = loads.map((load) => load.measuredOutput ?? load.output);
+  return linked(words(joined(volts)?.replaceAll(/\s*V\b/gu, '') ?? null), volts);
+}
+
+/** Words that lead to what measured them. */
+function linked(cell: Cell, facts: readonly (Fact | null)[]): Cell {
+  const link = benchAddressOf(facts);
+  return cell.kind === 'text' && link !== null ? { ...cell, link } : cell;
 }
 
 /** "cable end, 1 m AWG 20". */
@@ -94,8 +104,9 @@ function joined(facts: readonly (Fact | null)[]): string | null {
 
 function loadCell(point: EfficiencyPoint): Cell {
   if (point.statistic !== 'point') return { kind: 'text', text: point.statistic };
-  const shared = point.loads.length === 0 ? null : joined(point.loads.map(({ current, power }) => current ?? power));
-  if (shared !== null) return { kind: 'text', text: shared };
+  const drawn = point.loads.map(({ current, power }) => current ?? power);
+  const shared = drawn.length === 0 ? null : joined(drawn);
+  if (shared !== null) return linked({ kind: 'text', text: shared }, drawn);
   const load = point.load ?? point.current;
   if (load === null) return { kind: 'missing', reason: 'load not given' };
   const unit = load.quantity.dimension === 'ratio' ? '%' : SI_UNITS[load.quantity.dimension];

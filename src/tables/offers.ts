@@ -81,6 +81,11 @@ function range(low: number, high: number): Cell {
   return { kind: 'text', text: from === to ? (to ?? '') : `${from ?? ''}–${to ?? ''}`, mono: true };
 }
 
+/** The method of the bench by which the offers of a port were read. */
+function methodOf({ madeBy }: Port): { readonly method?: string } {
+  return madeBy?.method === undefined ? {} : { method: madeBy.method };
+}
+
 /** Offers come in steps of the protocol, so a number has the digits that it is written with, and three at least. */
 function exact<D extends Dimension>(dimension: D, number: number, offer: Offer, port: Port): Value<D> {
   const at = offer.path.join('.');
@@ -89,7 +94,7 @@ function exact<D extends Dimension>(dimension: D, number: number, offer: Offer, 
   const origin =
     evidence === 'assumed'
       ? ({ evidence, reason: `${offer.written}, assumed by the author`, source } as const)
-      : ({ evidence, written: offer.written, at } as const);
+      : ({ evidence, written: offer.written, at, ...(evidence === 'measured' ? methodOf(port) : {}) } as const);
   const nominal = Number(number.toPrecision(12));
   const written = Number.isFinite(nominal) ? nominal.toString().replace('.', '').replace(/^0+/, '').length : 1;
   return { dimension, low: nominal, nominal, high: nominal, significant: Math.max(3, written), origin };

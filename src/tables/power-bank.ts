@@ -1,6 +1,8 @@
 import { travelWords } from '../derived/power-bank/travel-words.ts';
 import type { DeliveredRow, PowerBankFigures, RechargeRow } from '../derived/power-bank/power-bank-figures.ts';
 import { isMissing, type Known } from '../values/value.ts';
+import type { LogSummary } from '../logs/log-summary.ts';
+import { logAddress } from './log-address.ts';
 import { numberColumn, rowId, textColumn, words } from './cells.ts';
 import { withoutEmptyColumns } from './kept-columns.ts';
 import type { Cell, Row, Table } from './table.ts';
@@ -14,7 +16,7 @@ export const powerBank: TableDeclaration = { id: ID, title: TITLE, build };
 
 const NONE: Cell = { kind: 'none' };
 
-function build({ derived: { bank } }: TableInput): Table | null {
+function build({ derived: { bank, logs } }: TableInput): Table | null {
   if (bank === null || (isMissing(bank.stored) && isMissing(bank.rated.energy) && bank.delivered.length === 0)) return null;
   return withoutEmptyColumns({
     id: ID,
@@ -29,7 +31,12 @@ function build({ derived: { bank } }: TableInput): Table | null {
     ],
     groups: [
       { id: 'stored', title: 'In the cells', glyph: null, rows: storedRows(bank) },
-      { id: 'out', title: 'Out', glyph: null, rows: [...ratedRows(bank), ...bank.delivered.map(deliveredRow)] },
+      {
+        id: 'out',
+        title: 'Out',
+        glyph: null,
+        rows: [...ratedRows(bank), ...bank.delivered.map((row, index) => deliveredRow(row, index, logs))],
+      },
       { id: 'in', title: 'In', glyph: null, rows: bank.recharge.map(rechargeRow) },
     ].filter(({ rows }) => rows.length > 0),
     notes: notesOf(bank),
@@ -61,11 +68,12 @@ function ratedRows({ rated }: PowerBankFigures): readonly Row[] {
   return [{ id: 'rated', cells: [words(`Rated${at(rated.voltage)}`), value(rated.energy), value(rated.ratio), NONE, NONE] }];
 }
 
-function deliveredRow({ output, log, energy, ratio, ofRated }: DeliveredRow, index: number): Row {
+function deliveredRow({ output, log, energy, ratio, ofRated }: DeliveredRow, index: number, logs: readonly LogSummary[]): Row {
   const from = log === null ? '' : `, log ${log}`;
+  const what: Cell = { kind: 'text', text: `Delivered${at(output)}${from}`, ...(log === null ? {} : { link: logAddress(logs, log) }) };
   return {
     id: `${rowId(`delivered ${output ?? ''}`)}-${index + 1}`,
-    cells: [words(`Delivered${at(output)}${from}`), value(energy), value(ratio), isMissing(ofRated) ? NONE : value(ofRated), NONE],
+    cells: [what, value(energy), value(ratio), isMissing(ofRated) ? NONE : value(ofRated), NONE],
   };
 }
 

@@ -42,16 +42,23 @@ function rowOf(row: RegulationRow, index: number): Row {
     id: `${rowId(`${name} ${what}`)}-${index + 1}`,
     cells: [
       words(about.charAt(0).toUpperCase() + about.slice(1)),
-      words(reading(first)),
-      words(reading(second)),
+      readingCell(first),
+      readingCell(second),
       valueCell(known, '%'),
       workingCell(row),
     ],
   };
 }
 
-function reading({ words: load, value }: RegulationRow['first']): string {
+function readingWords({ words: load, value }: RegulationRow['first']): string {
   return `${written(value)} (${load})`;
+}
+
+/** A reading with its load, which leads to what measured it. */
+function readingCell(reading: RegulationRow['first']): Cell {
+  const { value } = reading;
+  const anchor = isMissing(value) || value.origin.evidence !== 'measured' ? undefined : (value.origin.instrument ?? value.origin.method);
+  return { kind: 'text', text: readingWords(reading), ...(anchor === undefined ? {} : { link: `/bench/#${anchor}` }) };
 }
 
 function written(value: Known): string {

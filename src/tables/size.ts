@@ -1,5 +1,7 @@
+import type { OuterSize } from '../entry/entry.ts';
+import { benchAddress } from './bench-address.ts';
 import { factCell, numberColumn, plainGroup, textColumn, valueCell } from './cells.ts';
-import type { Row, Table } from './table.ts';
+import type { Cell, Row, Table } from './table.ts';
 import type { TableDeclaration, TableInput } from './table-declaration.ts';
 import { isMissing } from '../values/value.ts';
 
@@ -12,9 +14,7 @@ function build({ entry, derived }: TableInput): Table | null {
   const { volume, density, specificPower, basis } = derived.size;
   if (isMissing(volume) && entry.body.mass === null) return null;
   const rows: Row[] = [
-    ...(entry.body.size === null
-      ? []
-      : [{ id: 'size', cells: [named('Size'), { kind: 'text', text: entry.body.size.size.written, mono: true } as const] }]),
+    ...(entry.body.size === null ? [] : [{ id: 'size', cells: [named('Size'), sizeCell(entry.body.size)] }]),
     { id: 'volume', cells: [named('Volume'), valueCell(volume, 'cm³')] },
     { id: 'mass', cells: [named('Mass'), factCell(entry.body.mass, 'not weighed', 'g')] },
     { id: 'density', cells: [named('Power density'), valueCell(density, 'W/cm³')] },
@@ -29,6 +29,11 @@ function build({ entry, derived }: TableInput): Table | null {
     groups: [plainGroup(rows)],
     notes: [],
   };
+}
+
+function sizeCell(size: OuterSize): Cell {
+  const link = benchAddress(size);
+  return { kind: 'text', text: size.size.written, mono: true, ...(link === null ? {} : { link }) };
 }
 
 function named(text: string): { readonly kind: 'text'; readonly text: string } {

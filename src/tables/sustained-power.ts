@@ -1,5 +1,8 @@
 import { SHORTEST_TEST, type SustainedRun } from '../derived/heat/sustained-run.ts';
 import { sustainedWords } from '../derived/heat/sustained-words.ts';
+import type { Derived } from '../derived/derived.ts';
+import type { LogSummary } from '../logs/log-summary.ts';
+import { logAddress } from './log-address.ts';
 import type { Port } from '../entry/entry.ts';
 import type { ShareMatrix } from '../sharing/share-matrix.ts';
 import { isMissing, type Known } from '../values/value.ts';
@@ -16,8 +19,8 @@ export const sustainedPower: TableDeclaration = { id: ID, title: TITLE, build };
 function build({ entry, derived }: TableInput): Table | null {
   const runs = derived.sustained;
   const rows = [
-    ...entry.ports.filter(({ direction }) => direction !== 'input').flatMap((port) => portRows(port, derived.shares, runs)),
-    ...runs.filter(({ port }) => !entry.ports.some(({ id }) => id === port)).map((run) => deviceRow(run, derived.ratedPower)),
+    ...entry.ports.filter(({ direction }) => direction !== 'input').flatMap((port) => portRows(port, derived, runs)),
+    ...runs.filter(({ port }) => !entry.ports.some(({ id }) => id === port)).map((run) => deviceRow(run, derived)),
   ];
   if (runs.length === 0 && !rows.some(({ cells }) => cells[2]?.kind === 'value')) return null;
   return withoutEmptyColumns({
@@ -47,13 +50,13 @@ function build({ entry, derived }: TableInput): Table | null {
   });
 }
 
-function portRows(port: Port, shares: ShareMatrix | null, runs: readonly SustainedRun[]): readonly Row[] {
+function portRows(port: Port, { shares, logs }: Pick<Derived, 'shares' | 'logs'>, runs: readonly SustainedRun[]): readonly Row[] {
   const own = runs.filter((run) => run.port === port.id);
   const listed = port.power?.evidence === 'measured' ? null : port.power;
   const measured = measuredAlone(port.id, shares);
   const start = (name: string): readonly Cell[] => [words(name), factCell(listed, 'not listed'), measured];
   if (own.length === 0) return [{ id: rowId(port.id), cells: [...start(port.id), ...notTested()] }];
-  return own.map((run, index) => ({ id: `${rowId(port.id)}-${index + 1}`, cells: [...start(port.id), ...tested(run)] }));
+  return own.map((run, index) => ({ id: `${rowId(port.id)}-${index + 1}`, cells: [...start(port.id), ...tested(run, logs)] }));
 }
 
 /** Power that was measured at a port alone. */
@@ -65,14 +68,23 @@ function measuredAlone(port: string, shares: ShareMatrix | null): Cell {
   return found === undefined ? { kind: 'missing', reason: 'not tested' } : { kind: 'value', value: found.power };
 }
 
-function deviceRow(run: SustainedRun, listed: Known<'power'>): Row {
+function deviceRow(run: SustainedRun, { ratedPower, logs }: Pick<Derived, 'ratedPower' | 'logs'>): Row {
   const name = run.port ?? 'whole device';
-  return { id: rowId(`${name} ${run.line ?? ''} ${run.log ?? ''}`), cells: [words(name), value(listed), value(run.peak), ...tested(run)] };
+  return {
+    id: rowId(`${name} ${run.line ?? ''} ${run.log ?? ''}`),
+    cells: [words(name), value(ratedPower), value(run.peak), ...tested(run, logs)],
+  };
 }
 
-function tested({ sustained, droppedAfter, tested: time, ambient, log, line }: SustainedRun): readonly Cell[] {
+function tested({ sustained, droppedAfter, tested: time, ambient, log, line }: SustainedRun, logs: readonly LogSummary[]): readonly Cell[] {
   const from = [log === null ? 'points' : `log ${log}`, line].filter((piece) => piece !== null).join(', ');
-  return [value(sustained), value(droppedAfter), value(time), value(ambient), words(from)];
+  return [
+    value(sustained),
+    value(droppedAfter),
+    value(time),
+    value(ambient),
+    { kind: 'text', text: from, ...(log === null ? {} : { link: logAddress(logs, log) }) },
+  ];
 }
 
 function notTested(): readonly Cell[] {

@@ -12,6 +12,7 @@ export type Cell =
       /** Unit to show it in; the column's unit where left out. */ readonly unit?: string;
       readonly decimals?: number;
       readonly bar?: Bar;
+      /** Where it leads, for a value whose origin does not say it: what measured both sides of an efficiency. */ readonly link?: string;
       /** Words after the number: "shared with A1". */ readonly suffix?: string;
     }
   | { readonly kind: 'mark'; readonly mark: JudgementMark; readonly text: string }

@@ -20,6 +20,8 @@ export interface ReadOn {
   readonly instrument: string;
   /** Greatest distance of the true value from the reading, in the SI unit; null where no accuracy is stated for the quantity. */
   readonly within: number | null;
+  /** The part of it that does not grow with the reading: counts, range, a fixed part; left out where no accuracy is stated. */
+  readonly fixed?: number;
 }
 
 /** What to make of a writing that gives one side only, such as "≤ 75 mW" or "> 35 V". */

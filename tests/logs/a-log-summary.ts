@@ -11,10 +11,25 @@ export function foldBackLog(more: Partial<LogFile> = {}): LogSummary {
     ...{ port: 'C1', line: '230 V', ambient: '25 °C', events: {}, instrument: null, method: null, note: null, path: ['logs', 'full load'] },
     ...more,
   };
-  const { columns } = logColumns(log, { heads: ['t (s)', 'U (V)', 'I (A)'], units: null });
+  const rows = Array.from({ length: 1201 }, (_, row) => [String(row * 2), '20.00', row < 300 ? '5.000' : '3.250']);
+  return summaryOf(log, ['t (s)', 'U (V)', 'I (A)'], rows);
+}
+
+/** A log of any columns, made by the same reader. */
+export function logOf(more: Partial<LogFile>, heads: readonly string[], rows: readonly (readonly string[])[]): LogSummary {
+  const log: LogFile = {
+    ...{ id: 'full load', file: 'c1.csv', columns: {}, decimal: 'point', port: 'C1', line: null, ambient: null },
+    ...{ events: {}, instrument: null, method: null, note: null, path: ['logs', 'full load'] },
+    ...more,
+  };
+  return summaryOf(log, heads, rows);
+}
+
+function summaryOf(log: LogFile, heads: readonly string[], rows: readonly (readonly string[])[]): LogSummary {
+  const { columns } = logColumns(log, { heads: [...heads], units: null });
   if (columns === null) throw new Error('the columns of the test are not those of its heading');
   const reader = logReader(columns, 'point');
-  for (let row = 0; row <= 1200; row += 1) reader.row([String(row * 2), '20.00', row < 300 ? '5.000' : '3.250'], row + 2);
+  for (const [row, cells] of rows.entries()) reader.row(cells, row + 2);
   const { summary } = concludeLog(log, reader.end());
   if (summary === null) throw new Error('the log of the test has no rows');
   return summary;

@@ -35,7 +35,7 @@ describe('the file of the bench', () => {
       ['meter', 0],
       ['load', 1],
     ]);
-    expect(bench.methods).toEqual([{ id: 'method-ripple', name: 'ripple', how: '20 MHz at the connector', of: ['ripple'] }]);
+    expect(bench.methods).toEqual([{ id: 'method-ripple', name: 'ripple', how: '20 MHz at the connector', with: [], of: ['ripple'] }]);
   });
 
   it('a method says what it is always used for; two of one address and a strange subject are said', () => {
@@ -56,6 +56,13 @@ describe('the file of the bench', () => {
     expect(faults.map(({ line, column, message }) => `${line}:${column} ${message}`)).toEqual([
       '4:33 "thermall" is not something that is measured; did you mean "thermal"?',
       expect.stringMatching(/^5:\d+ .*must be a text, or "how" with "for"/),
+    ]);
+    const withOthers = benchInText(
+      'instruments: { scope: { name: Oscilloscope } }\nmethods: { Ripple: { how: 20 MHz, with: [scope, scop] } }',
+    );
+    expect(withOthers.bench.methods[0]?.with).toEqual(['scope']);
+    expect(withOthers.faults.map(({ line, message }) => `${line} ${message}`)).toEqual([
+      '2 There is no instrument "scop" on the bench; did you mean "scope"?',
     ]);
     const twice = benchInText('methods: { "Ripple, noise": a, Ripple noise: b }');
     expect(twice.faults.map(({ message }) => message)).toEqual([

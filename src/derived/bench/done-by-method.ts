@@ -1,34 +1,45 @@
 import type { Bench } from '../../entry/bench.ts';
-import type { EfficiencyPoint, Entry, Fact, InsulationPlace, LogFile, MeasuredPoint, BenchLink } from '../../entry/entry.ts';
+import type { BenchLink, EfficiencyPoint, Entry, Fact, InsulationPlace, LogFile, MeasuredPoint } from '../../entry/entry.ts';
+import { factMaker, type FactMaker } from './fact-by-method.ts';
 import { methodFinder, type MethodFinder, type UnknownMethod } from './methods-named.ts';
+import { sectionsByMethod } from './sections-by-method.ts';
 
-type Find = MethodFinder['find'];
+interface Maker {
+  readonly find: MethodFinder['find'];
+  readonly by: FactMaker;
+}
 
 /** The entry with the method of the bench beside everything that was measured by one, so that each such value leads to it. */
 export function doneByMethod(entry: Entry, bench: Bench): { readonly entry: Entry; readonly unknown: readonly UnknownMethod[] } {
   if (bench.methods.length === 0) return { entry, unknown: [] };
   const { find, unknown } = methodFinder(bench);
+  const maker: Maker = { find, by: factMaker(bench) };
   const done: Entry = {
-    ...entry,
-    body: { ...entry.body, mass: factBy(entry.body.mass, find(null, 'mass', ['body', 'mass'])) },
-    insulation: entry.insulation.map((place) => insulationBy(place, find)),
-    efficiency: entry.efficiency.map((point) => efficiencyBy(point, find)),
-    measurements: entry.measurements.map((point) => pointBy(point, find)),
-    logs: entry.logs.map((log) => logBy(log, find)),
+    ...sectionsByMethod(entry, maker),
+    insulation: entry.insulation.map((place) => insulationBy(place, maker)),
+    efficiency: entry.efficiency.map((point) => efficiencyBy(point, maker)),
+    measurements: entry.measurements.map((point) => pointBy(point, maker)),
+    logs: entry.logs.map((log) => logBy(log, maker)),
   };
   return { entry: done, unknown: unknown() };
 }
 
-function efficiencyBy(point: EfficiencyPoint, find: Find): EfficiencyPoint {
+function efficiencyBy(point: EfficiencyPoint, { find, by }: Maker): EfficiencyPoint {
   const methods = find(point.method, 'efficiency', runPath(point.path));
   if (methods.length === 0) return point;
   return {
     ...point,
     byMethod: methods,
-    measuredOutput: factBy(point.measuredOutput, methods),
-    current: factBy(point.current, methods),
-    input: factBy(point.input, methods),
-    efficiency: factBy(point.efficiency, methods),
+    measuredOutput: by(point.measuredOutput, methods),
+    current: by(point.current, methods),
+    input: by(point.input, methods),
+    efficiency: by(point.efficiency, methods),
+    loads: point.loads.map((load) => ({
+      ...load,
+      measuredOutput: by(load.measuredOutput, methods),
+      current: by(load.current, methods),
+      power: by(load.power, methods),
+    })),
   };
 }
 
@@ -40,28 +51,25 @@ function runPath(path: Fact['path']): Fact['path'] {
   return [...run, 'method'];
 }
 
-function pointBy(point: MeasuredPoint, find: Find): MeasuredPoint {
+function pointBy(point: MeasuredPoint, { find, by }: Maker): MeasuredPoint {
   const methods = point.value.evidence === 'measured' ? find(point.method, point.subject, [...point.path, 'method']) : [];
-  return methods.length === 0 ? point : { ...point, byMethod: methods, value: factBy(point.value, methods) };
+  return methods.length === 0 ? point : { ...point, byMethod: methods, value: by(point.value, methods) };
 }
 
-function insulationBy(place: InsulationPlace, find: Find): InsulationPlace {
-  const methods = find(place.method, 'insulation', [...place.path, 'method']);
+function insulationBy(place: InsulationPlace, { find, by }: Maker): InsulationPlace {
+  const methods: readonly BenchLink[] = find(place.method, 'insulation', [...place.path, 'method']);
   return {
     ...place,
-    clearance: factBy(place.clearance, methods),
-    creepage: factBy(place.creepage, methods),
-    slot: factBy(place.slot, methods),
-    thickness: factBy(place.thickness, methods),
+    clearance: by(place.clearance, methods),
+    creepage: by(place.creepage, methods),
+    slot: by(place.slot, methods),
+    thickness: by(place.thickness, methods),
+    workingVoltage: by(place.workingVoltage, methods),
+    withstand: by(place.withstand, methods),
   };
 }
 
-function logBy(log: LogFile, find: Find): LogFile {
+function logBy(log: LogFile, { find }: Maker): LogFile {
   const methods = find(log.method, 'log', [...log.path, 'method']);
   return methods.length === 0 ? log : { ...log, byMethod: methods };
-}
-
-/** A value leads to the first method; the others stand beside it in words. */
-function factBy<F extends Fact | null>(fact: F, [first]: readonly BenchLink[]): F {
-  return fact === null || fact.evidence !== 'measured' || first === undefined ? fact : { ...fact, method: first.id };
 }

@@ -15,6 +15,8 @@ export interface ErrorBound {
   /** Id of the instrument of the bench. */
   readonly instrument: string;
   readonly within: ((size: number, beside: Beside) => number) | null;
+  /** The share of the reading in it, and whose gains that share is: two columns of the same gains err to the same side by it. */
+  readonly gain: { readonly of: string; readonly share: number } | null;
 }
 
 /** An accuracy as a share of the reading and a part that does not grow with it. */
@@ -27,9 +29,14 @@ interface Linear {
 /** The column of a dimension that an instrument wrote; the first of several that states an accuracy for it counts. */
 export function errorBound(dimension: Dimension, resolution: number, instruments: readonly Instrument[]): ErrorBound | null {
   const linear = linearBound(dimension, resolution, instruments);
-  if (linear !== null) return { instrument: linear.instrument, within: (size) => linear.share * size + linear.fixed };
+  if (linear !== null)
+    return {
+      instrument: linear.instrument,
+      within: (size) => linear.share * size + linear.fixed,
+      gain: { of: `${linear.instrument} ${dimension}`, share: linear.share },
+    };
   const [only] = instruments;
-  return only === undefined || instruments.length > 1 ? null : { instrument: only.id, within: null };
+  return only === undefined || instruments.length > 1 ? null : { instrument: only.id, within: null, gain: null };
 }
 
 /**
@@ -62,6 +69,7 @@ function productBound(voltage: Linear | null, current: Linear | null): ErrorBoun
       (1 + voltage.share) * current.fixed * beside.voltage +
       (1 + current.share) * voltage.fixed * beside.current +
       voltage.fixed * current.fixed,
+    gain: { of: `${voltage.instrument} voltage, ${current.instrument} current`, share },
   };
 }
 

@@ -71,9 +71,13 @@ function channelOnBench(channel: LogChannel, bound: ErrorBound | null, channels:
   const { mean, lowest, highest } = channel;
   const side = channel.quantity === 'input power' ? 'input ' : '';
   const most = besideIn(channels, greatest, side);
+  const beside = besideIn(channels, usual, side);
+  const size = usual(channel);
+  const counts = bound?.gain == null || bound.within === null ? null : bound.within(size, beside) - bound.gain.share * size;
   return {
     ...channel,
-    mean: widened(mean, bound, besideIn(channels, usual, side), usual(channel)),
+    mean: widened(mean, bound, beside, size),
+    ...(bound?.gain == null ? {} : { apartFromGain: { of: bound.gain.of, mean: widenedBy(mean, counts, bound.instrument) } }),
     lowest: { ...lowest, value: widened(lowest.value, bound, most) },
     highest: { ...highest, value: widened(highest.value, bound, most) },
   };

@@ -1,8 +1,8 @@
 import type { Bench, Instrument } from '../../entry/bench.ts';
 import type { BenchLink, EfficiencyPoint, Entry, Fact, MeasuredPoint, PortLoad } from '../../entry/entry.ts';
+import { factOn } from './fact-on-instruments.ts';
 import { instrumentFinder, type UnknownInstrument } from './instruments-named.ts';
 import { instrumentsOfLog } from './instruments-of-log.ts';
-import { readingUncertainty } from './reading-uncertainty.ts';
 
 type DataPath = Fact['path'];
 
@@ -41,6 +41,8 @@ function efficiencyOn(point: EfficiencyPoint, instruments: readonly Instrument[]
   return {
     ...point,
     loads: point.loads.map((load) => loadOn(load, instruments)),
+    // A load in watts is what came out, so it is read; one in per cent or ohms only says what was set.
+    load: point.load?.quantity.dimension === 'power' ? factOn(point.load, instruments) : point.load,
     measuredOutput: factOn(point.measuredOutput, instruments),
     current: factOn(point.current, instruments),
     input: factOn(point.input, instruments),
@@ -60,18 +62,4 @@ function loadOn(load: PortLoad, instruments: readonly Instrument[]): PortLoad {
 
 function measuredOn(point: MeasuredPoint, instruments: readonly Instrument[]): MeasuredPoint {
   return instruments.length === 0 ? point : { ...point, value: factOn(point.value, instruments) };
-}
-
-function factOn<F extends Fact | null>(fact: F, instruments: readonly Instrument[]): F {
-  if (fact === null || fact.evidence !== 'measured') return fact;
-  const { quantity } = fact;
-  for (const instrument of instruments) {
-    const accuracy = instrument.accuracies.find((each) => each.quantity === quantity.dimension);
-    if (accuracy === undefined) continue;
-    const within = readingUncertainty(accuracy, quantity.nominal, quantity.resolution);
-    return { ...fact, readOn: { instrument: instrument.id, within } };
-  }
-  const [only] = instruments;
-  // Of several instruments without a word on the quantity nobody can say which one it was.
-  return only === undefined || instruments.length > 1 ? fact : { ...fact, readOn: { instrument: only.id, within: null } };
 }

@@ -81,6 +81,8 @@ export interface EfficiencyJudgement {
   /** The same in words, as the run has them. */
   readonly settings: string | null;
   readonly line: number | null;
+  /** What its points were measured with, for a link; the figure itself is worked out. */
+  readonly source: EfficiencyPoint | null;
   /** The figure: a ratio for the loads, a power without load. */
   readonly measured: Known;
   /** Limit in SI: a fraction, or watts. */

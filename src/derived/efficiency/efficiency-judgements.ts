@@ -95,6 +95,7 @@ function judged({ rule, run, outputClass: kind, undecided }: LookedAt, figure: F
         setting: run.setting,
         settings: run.settings,
         line: run.line,
+        source: run.points[0]?.source ?? null,
       },
       ...{ measured, limit, standing: limits.standing },
       margin: span === null ? null : { low: (span.low - limit) * 100, high: (span.high - limit) * 100 },

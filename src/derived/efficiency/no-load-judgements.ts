@@ -33,7 +33,17 @@ export function noLoadJudgements(entry: Entry, figures: readonly NoLoadFigure[],
       const { kind, watts, limit } = held;
       const verdict = span === null ? 'undecided' : span.high <= limit ? 'meets' : span.low > limit ? 'misses' : 'undecided';
       const margin = span === null ? null : { low: limit - span.high, high: limit - span.low };
-      const about = { rule: rule.id, of: 'no load', outputClass: kind, watts, port: null, setting: null, settings: null, line } as const;
+      const about = {
+        rule: rule.id,
+        of: 'no load',
+        outputClass: kind,
+        watts,
+        port: null,
+        setting: null,
+        settings: null,
+        line,
+        source: null,
+      } as const;
       return [{ ...about, measured: power, limit, standing: held.line.standing, margin, verdict, remark: null }];
     });
   });

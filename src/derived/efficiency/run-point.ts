@@ -8,6 +8,7 @@ import { factValue } from '../fact-value.ts';
 import { outputPower } from '../output-power.ts';
 import type { FullLoads, RunPoint, RunPort } from './efficiency-figures.ts';
 import { spanOf } from './run-mean.ts';
+import { withoutSharedGain } from './shared-gain.ts';
 
 /** What full load is: the current of one port, or the loads of several. */
 export interface FullLoad {
@@ -23,7 +24,9 @@ export function runPoint(source: EfficiencyPoint, full: FullLoad): RunPoint {
   const input = source.input === null ? missing('input power not given', ['input power']) : factValue(source.input);
   const stated = source.efficiency === null ? null : factValue(source.efficiency);
   // What was measured on both sides is worked out; a stated figure stands where only it is there.
-  const worked = applyFormula(powerEfficiency, { output, input });
+  const alike = withoutSharedGain(source);
+  const sides = alike?.input == null ? { output, input } : { output: outputPower(alike), input: factValue(alike.input) };
+  const worked = applyFormula(powerEfficiency, sides);
   const efficiency = isMissing(worked) ? (stated ?? worked) : worked;
   return {
     source,

@@ -95,6 +95,6 @@ function edgesOf({ body }: Entry): Edges {
   if (size.size.shape !== 'box') return none('not a box: the correlations here are for plane faces');
   const [length, width, height] = size.size.edges;
   const at = size.path.join('.');
-  const edge = (quantity: typeof length): Known<'length'> => valueOf({ quantity, evidence: size.evidence }, at);
+  const edge = (quantity: typeof length): Known<'length'> => valueOf({ ...size, quantity }, at);
   return { length: edge(length), width: edge(width), height: edge(height) };
 }

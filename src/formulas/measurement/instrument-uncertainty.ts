@@ -33,6 +33,7 @@ export const instrumentUncertainty = defineFormula({
   remarks: [
     'Written for volts; amperes, watts and every other quantity with the same rule.',
     'Where the bench page states no resolution, the last written digit of the reading is taken.',
+    'In a ratio of two readings of one quantity on one instrument, such as watts out over watts in, the share of the reading lies to the same side in both and cancels; counts, range and fixed parts do not. An efficiency is worked out so where one instrument read both sides. Volts times amperes against watts share nothing: the gain of one quantity is not that of another. Name two instruments where two ranges of one are set apart.',
   ],
   source: METER_ARTICLE,
   examples: [

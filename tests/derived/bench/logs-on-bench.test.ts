@@ -11,7 +11,8 @@ import type { LogSummary } from '../../../src/logs/log-summary.ts';
 import { logValues } from '../../../src/logs/log-values.ts';
 import { benchInText } from '../../../src/pipeline/bench-in-text.ts';
 import { isMissing, type Known } from '../../../src/values/value.ts';
-import { foldBackLog } from '../../logs/a-log-summary.ts';
+import { logEfficiency } from '../../../src/derived/log-efficiency.ts';
+import { foldBackLog, logOf } from '../../logs/a-log-summary.ts';
 
 const BENCH: Bench = benchInText(
   [
@@ -51,6 +52,33 @@ const [VOLTS, AMPS] = [
   { share: 0.005, fixed: 0.003 },
   { share: 0.001, fixed: 0.005 },
 ];
+
+describe('mean power out over mean power in', () => {
+  /** 20 V 3 A out of 24 V 2.75 A: 60 W of 66 W. */
+  function twoSided(instrument: string): LogSummary {
+    const columns = { time: 't (s)', voltage: 'U (V)', current: 'I (A)', 'input voltage': 'Ui (V)', 'input current': 'Ii (A)' };
+    const more: Partial<LogFile> = { columns };
+    const rows = [0, 1, 2, 3, 4].map((second) => [String(second), '20.000', '3.0000', '24.000', '2.7500']);
+    const [log] = logsOnBench([logOf(more, Object.values(columns), rows)], entryWith(instrument), BENCH);
+    if (log === undefined) throw new Error('the log of the test is gone');
+    return log;
+  }
+
+  it('keeps what the counts leave open, and not the gains that both sides share', () => {
+    // Tester: 0.2 % of volts and 0.3 % of amperes and nothing fixed: all of it cancels. 60 / 66 = 0.90909.
+    const [low, high] = span(logEfficiency(twoSided('tester')) ?? undefined);
+    expect([low.toFixed(6), high.toFixed(6)]).toEqual(['0.909091', '0.909091']);
+  });
+
+  it('takes gains of their own where each side has its own instrument', () => {
+    const own = '{ voltage: tester, current: tester, "input voltage": load, "input current": load }';
+    const [low, high] = span(logEfficiency(twoSided(own)) ?? undefined);
+    // Out 60 W within 0.5006 %; in 24 V within 0.5 % and 3 mV, 2.75 A within 0.1 % and 5 mA.
+    const out = 60 * (1.002 * 1.003 - 1);
+    const taken = 66 * (1.005 * 1.001 - 1) + 1.005 * 0.005 * 24 + 1.001 * 0.003 * 2.75 + 0.003 * 0.005;
+    expect([low.toFixed(6), high.toFixed(6)]).toEqual([((60 - out) / (66 + taken)).toFixed(6), ((60 + out) / (66 - taken)).toFixed(6)]);
+  });
+});
 
 describe('the figures of a log and the instrument that wrote it', () => {
   it('a mean of 1201 rows is as wide as one row: a gain and an offset do not average out', () => {

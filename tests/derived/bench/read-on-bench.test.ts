@@ -52,6 +52,51 @@ describe('a reading and the instrument that made it', () => {
     expect(point === undefined ? [] : span(point.efficiency)).toEqual(['0.89884', '0.91944']);
   });
 
+  const analyser = benchInText(
+    'instruments:\n  analyser: { name: power analyser, accuracy: { power: 0.5 % + 10 mW } }\n  other: { name: another, accuracy: { power: 0.5 % + 10 mW } }\n',
+  ).bench;
+
+  /** All corners of (P − c) / (1 + g) over (Q − d) / (1 + h), the gains h = g where one instrument read both sides. */
+  function corners(output: number, input: number, isOne: boolean): readonly string[] {
+    const ends = [-1, 1];
+    const ratios = ends.flatMap((g) =>
+      ends.flatMap((h) =>
+        ends.flatMap((c) =>
+          ends.map((d) => {
+            const [out, taken] = [output - 0.01 * c - (isOne ? 0 : 0.005 * g * output), input - 0.01 * d - (isOne ? 0 : 0.005 * h * input)];
+            return out / taken;
+          }),
+        ),
+      ),
+    );
+    return [Math.min(...ratios), Math.max(...ratios)].map((number) => number.toPrecision(5));
+  }
+
+  it('cancels a gain that both sides share: 60.00 W of 66.00 W on one analyser of 0.5 % and 10 mW', () => {
+    const run = (instrument: string): string =>
+      `  efficiency: { port: C1, line: 230 V, output: 20 V, at: connector, instrument: ${instrument}, points: { 60.00 W: 66.00 W } }`;
+    const of = (instrument: string): readonly string[] => {
+      const [point] = efficiencyRuns(readOnBench(entryWith(run(instrument)), analyser).entry)[0]?.points ?? [];
+      return point === undefined ? [] : span(point.efficiency);
+    };
+    // 59.99 / 66.01 and 60.01 / 65.99; with gains of their own 59.69 / 66.34 and 60.31 / 65.66.
+    expect(of('analyser')).toEqual(['0.90880', '0.90938']);
+    expect(of('analyser')).toEqual(corners(60, 66, true));
+    expect(of('"analyser, other"')).toEqual(['0.89976', '0.91852']);
+    expect(of('"analyser, other"')).toEqual(corners(60, 66, false));
+  });
+
+  it('cancels none where the output is volts times amperes: the gain of one quantity is not that of another', () => {
+    const all = benchInText(
+      'instruments: { analyser: { name: power analyser, accuracy: { power: 0.5 %, voltage: 0.1 %, current: 0.1 % } } }',
+    ).bench;
+    const run =
+      '  efficiency: { port: C1, line: 230 V, output: 20 V, at: connector, instrument: analyser, points: { 3 A: 20.00 V 66.0 W } }';
+    const [point] = efficiencyRuns(readOnBench(entryWith(run), all).entry)[0]?.points ?? [];
+    // 19.98 × 2.997 / 66.33 and 20.02 × 3.003 / 65.67.
+    expect(point === undefined ? [] : span(point.efficiency)).toEqual(['0.90276', '0.91549']);
+  });
+
   it('keeps a reading as it was where the instrument states nothing for the quantity, and names the instrument', () => {
     const { entry } = readOnBench(entryWith('  thermal: [{ value: 61 °C, place: case top, instrument: probe }]'), BENCH);
     const [value] = entry.measurements.map((point) => factValue(point.value));
