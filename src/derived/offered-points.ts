@@ -13,6 +13,17 @@ type Pair = readonly [volts: number, amps: number];
  * not the worst corner for every part, so a stage model looks at all of them.
  */
 export function offeredPoints(port: Port): readonly OutputPoint[] {
+  const before = KNOWN.get(port);
+  if (before !== undefined) return before;
+  const points = pointsOf(port);
+  KNOWN.set(port, points);
+  return points;
+}
+
+/** Stresses, losses, every measured load and every reading ask a port for the same. */
+const KNOWN = new WeakMap<Port, readonly OutputPoint[]>();
+
+function pointsOf(port: Port): readonly OutputPoint[] {
   const limit = port.power?.quantity.nominal ?? Number.POSITIVE_INFINITY;
   const best = new Map<number, { amps: number; offer: Offer }>();
   for (const offer of port.offers) {

@@ -4,7 +4,9 @@ import { coefficient, nusseltHotFaceDown, nusseltHotFaceUp, nusseltVerticalLamin
 import { ABSOLUTE_ZERO } from './absolute-zero.ts';
 
 const LARGEST_RISE = 400;
-const STEPS = 50;
+const STEPS = 60;
+/** Far below what is printed: a billionth of the loss, or of a kelvin. */
+const CLOSE = 1e-9;
 
 /** Outer size of a box in metres; the height stands upright. */
 export interface Box {
@@ -77,7 +79,7 @@ export function allHeat(heat: BoxHeat): number {
 }
 
 /**
- * Rise of the surface above the air at which a box gives off its loss, K, by bisection.
+ * Rise of the surface above the air at which a box gives off its loss, K, by false position.
  *
  * @returns NaN where the loss is below zero or the rise would be above 400 K
  */
@@ -88,14 +90,23 @@ export function boxRise(
   emissivity: number,
   heatOf: (box: Box, surface: number, ambient: number, emissivity: number) => BoxHeat = boxHeat,
 ): number {
-  const givenOff = (rise: number): number => allHeat(heatOf(box, ambient + rise, ambient, emissivity));
-  if (!(loss >= 0) || givenOff(LARGEST_RISE) < loss) return Number.NaN;
-  let low = 0;
-  let high = LARGEST_RISE;
-  for (let step = 0; step < STEPS; step += 1) {
-    const middle = (low + high) / 2;
-    if (givenOff(middle) < loss) low = middle;
-    else high = middle;
+  const missed = (rise: number): number => allHeat(heatOf(box, ambient + rise, ambient, emissivity)) - loss;
+  let low = { rise: 0, missed: -loss };
+  let high = { rise: LARGEST_RISE, missed: missed(LARGEST_RISE) };
+  if (!(loss >= 0) || !(high.missed >= 0)) return Number.NaN;
+  // False position; the end that stays twice has its weight halved, since heat grows with more than the first power of the rise.
+  for (let step = 0, last = 0; step < STEPS && high.rise - low.rise > CLOSE; step += 1) {
+    const rise = low.rise + ((high.rise - low.rise) * low.missed) / (low.missed - high.missed);
+    const found = { rise, missed: missed(rise) };
+    if (Math.abs(found.missed) <= CLOSE * loss) return rise;
+    if (found.missed < 0) {
+      low = found;
+      if (last < 0) high = { ...high, missed: high.missed / 2 };
+    } else {
+      high = found;
+      if (last > 0) low = { ...low, missed: low.missed / 2 };
+    }
+    last = Math.sign(found.missed);
   }
-  return (low + high) / 2;
+  return (low.rise + high.rise) / 2;
 }

@@ -2,12 +2,12 @@ import { defineFormula } from '../../values/define-formula.ts';
 import { boxRise } from '../box-heat.ts';
 import { cite, PUBLICATIONS, workedWith } from '../publications.ts';
 
-/** Temperature at which a box in free air gives off its loss by natural convection and radiation, worked by bisection. */
+/** Temperature at which a box in free air gives off its loss by natural convection and radiation, found by iteration. */
 export const boxSurfaceTemperature = defineFormula({
   id: 'box-surface-temperature',
   title: 'Surface temperature of a box',
   subject: 'thermal',
-  meaning: 'Temperature at which a box in free air gives off its loss by natural convection and radiation, worked by bisection.',
+  meaning: 'Temperature at which a box in free air gives off its loss by natural convection and radiation, found by iteration.',
   expression:
     'P = \\sum_{\\text{sides, top, base}} h_{i}(a, b, h)\\,A_{i}\\,\\vartheta + \\varepsilon\\,\\sigma\\,A\\left((T_{a} + \\vartheta)^{4} - T_{a}^{4}\\right),\\quad T_{s} = T_{a} + k\\,\\vartheta',
   output: { tex: 'T_{s}', dimension: 'temperature', meaning: 'surface temperature', unit: '°C' },
