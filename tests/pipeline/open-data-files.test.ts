@@ -16,6 +16,7 @@ interface Descriptor {
   readonly licenses?: readonly { readonly name: string; readonly title: string }[];
   readonly resources: readonly {
     readonly path: string;
+    readonly type?: string;
     readonly schema: { readonly fields: readonly Field[]; readonly primaryKey: readonly string[] };
   }[];
 }
@@ -41,7 +42,9 @@ describe('the tables over all devices of the demo bench', () => {
     // Data Package standard 2.0: names of lower-case letters, digits and . _ -; licences with a name of the like.
     expect(descriptor.name).toMatch(/^[a-z0-9._-]+$/);
     expect(descriptor.licenses).toEqual([{ name: 'CC-BY-4.0', title: 'CC BY 4.0' }]);
-    for (const { path, schema } of descriptor.resources) {
+    const tables = descriptor.resources.filter(({ type }) => type === 'table');
+    expect(tables.map(({ path }) => path)).toEqual(['devices.csv', 'parts.csv']);
+    for (const { path, schema } of tables) {
       const rows = rowsOf(folder, `data/${path}`);
       expect(rows.length).toBeGreaterThan(7);
       expect(Object.keys(rows[0] ?? {})).toEqual(schema.fields.map(({ name }) => name));
@@ -57,6 +60,16 @@ describe('the tables over all devices of the demo bench', () => {
         for (const row of rows) if (row[name] !== '') expect(row[name], `${path} ${name}`).toMatch(patterns[type] ?? /./);
       }
     }
+  });
+
+  test('the schema of the file of one device, which holds the lengths of its photos, is a resource that is there and is JSON Schema', async () => {
+    const folder = await builtData(content);
+    const descriptor = JSON.parse(readFileSync(join(folder, 'data/datapackage.json'), 'utf8')) as Descriptor;
+    const others = descriptor.resources.filter(({ type }) => type !== 'table').map(({ path }) => path);
+    expect(others).toEqual(['device.schema.json']);
+    const text = readFileSync(join(folder, 'data', others[0] ?? ''), 'utf8');
+    expect(JSON.parse(text)).toMatchObject({ $schema: 'https://json-schema.org/draft/2020-12/schema' });
+    expect(text).toContain('The known length in the photo, by which the others are measured');
   });
 
   test('every part of the list of a device stands in the list of all parts', async () => {

@@ -36,7 +36,25 @@ export function dataPackage(terms: PackageTerms): Readonly<Record<string, unknow
       resource('parts', 'One row for each key of a part list', PART_COLUMNS, [
         { fields: ['device'], reference: { resource: 'devices', fields: ['id'] } },
       ]),
+      deviceSchema(),
     ],
+  };
+}
+
+/**
+ * What one device's own file holds that no table does, lengths read out of photos among it. The standard has no word for a file whose
+ * description is a JSON Schema (`schema` of a resource is a Table Schema), nor for one file a row: so the schema itself is a resource, and
+ * the words of the first table lead to the files.
+ */
+function deviceSchema(): object {
+  return {
+    name: 'device-schema',
+    path: 'device.schema.json',
+    format: 'json',
+    mediatype: 'application/schema+json',
+    encoding: 'utf-8',
+    description:
+      'JSON Schema (draft 2020-12) of /teardowns/<id>/data.json: parts, measurements, lengths read out of photos, derived values',
   };
 }
 
