@@ -128,6 +128,7 @@ function memberOf(random: Random, platform: Platform, index: number): CorpusShee
   const [length, width, height] = platform.outline;
   return {
     slug,
+    digest: slug,
     number: null,
     revision: 'A',
     maker: pick(random, ['Skelderby', 'Fennimoor', 'Ostlewick', 'Larkmoor']),

@@ -51,4 +51,6 @@ export interface CorpusSheet {
   readonly bulkMicrofarads: number | null;
   /** What it is compared with other sheets by. */
   readonly traits: SheetTraits;
+  /** Hash over all that is drawn, listed or compared of it: pages that show it follow from this. */
+  readonly digest: string;
 }

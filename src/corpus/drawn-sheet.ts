@@ -11,7 +11,7 @@ export interface DrawnZone {
 }
 
 /** A teardown drawn as far as its own entry goes. The site frames it and adds what stands beside other sheets. Plain data. */
-export interface DrawnBody {
+export interface DrawnSheet {
   /** Maker and name of the device. */
   readonly name: string;
   readonly description: string;
@@ -33,10 +33,4 @@ export interface DrawnBody {
   /** Zones after the findings: corrections, working, sources. */
   readonly record: readonly DrawnZone[];
   readonly diagnostics: readonly Diagnostic[];
-}
-
-/** A drawn teardown as its page reads it. */
-export interface DrawnSheet extends DrawnBody {
-  /** Changes whenever anything that the page shows of its own entry changes. */
-  readonly digest: string;
 }

@@ -38,7 +38,6 @@ export interface SheetSummary extends CorpusSheet {
   readonly recall: Entry['recall'];
   /** Instruments of the bench that its values were read on: id, and how many values. */
   readonly instruments?: readonly (readonly [string, number])[];
-  readonly digest: string;
 }
 
 /** Settings of the site, from `site.yaml`. */

@@ -11,9 +11,14 @@ export interface QuotedLine {
 const MOST_CHARACTERS = 100;
 const TAB = '    ';
 
-/** The line that a diagnostic points into, cut to the neighbourhood of its span; null where the text has no such line. */
-export function quotedLine(text: string, diagnostic: Diagnostic): QuotedLine | null {
-  const whole = text.split(/\r\n|\n|\r/)[diagnostic.line - 1];
+/** Lines of a text as diagnostics count them. */
+export function linesOf(text: string): readonly string[] {
+  return text.split(/\r\n|\n|\r/);
+}
+
+/** The line that a diagnostic points into, cut to the neighbourhood of its span; null where there is no such line. */
+export function quotedLine(lines: readonly string[], diagnostic: Diagnostic): QuotedLine | null {
+  const whole = lines[diagnostic.line - 1];
   if (whole === undefined) return null;
   const start = Math.min(Math.max(diagnostic.column - 1, 0), whole.length);
   const sameLine = diagnostic.endLine === diagnostic.line;

@@ -1,5 +1,5 @@
 import type { Diagnostic, Severity } from './finding.ts';
-import { quotedLine } from './quoted-line.ts';
+import { linesOf, quotedLine } from './quoted-line.ts';
 import { openDiagnostics } from './sorted-diagnostics.ts';
 
 export interface ReportTextOptions {
@@ -25,18 +25,33 @@ const COLOURS: Readonly<Record<Severity, string>> = { error: '31', warning: '33'
 export function reportText(diagnostics: readonly Diagnostic[], sources: ReadonlyMap<string, string>, options: ReportTextOptions): string {
   const open = openDiagnostics(diagnostics);
   const told = new Map<string, string>();
+  const lines = new Map<string, readonly string[] | null>();
   const blocks = open.map((diagnostic) =>
-    [...headOf(diagnostic, sources.get(diagnostic.file), options), ...reasonsOf(diagnostic, told)].join('\n'),
+    [...headOf(diagnostic, linesIn(diagnostic.file, sources, lines), options), ...reasonsOf(diagnostic, told)].join('\n'),
   );
   const end = [summaryLine(open, diagnostics.length - open.length), ...(open.length > SHORT ? filesWithErrors(open) : [])];
   return [...blocks, end.join('\n')].join('\n\n') + '\n';
 }
 
-function headOf(diagnostic: Diagnostic, text: string | undefined, options: ReportTextOptions): string[] {
+/** Lines of a file, taken apart once for all its findings; null where its text is not there. */
+function linesIn(
+  file: string,
+  sources: ReadonlyMap<string, string>,
+  known: Map<string, readonly string[] | null>,
+): readonly string[] | null {
+  const held = known.get(file);
+  if (held !== undefined) return held;
+  const text = sources.get(file);
+  const lines = text === undefined ? null : linesOf(text);
+  known.set(file, lines);
+  return lines;
+}
+
+function headOf(diagnostic: Diagnostic, source: readonly string[] | null, options: ReportTextOptions): string[] {
   const { file, line, column, severity, rule, message } = diagnostic;
   const paint = (words: string): string => (options.colour ? `${ESCAPE}1;${COLOURS[severity]}m${words}${ESCAPE}0m` : words);
   const lines = [`${file}:${line}:${column} ${paint(severity)} ${rule}`, `  ${message}`];
-  const quoted = text === undefined ? null : quotedLine(text, diagnostic);
+  const quoted = source === null ? null : quotedLine(source, diagnostic);
   if (quoted !== null) {
     const number = String(line);
     lines.push(`  ${number} | ${quoted.line}`, `  ${' '.repeat(number.length)} | ${paintedPointer(quoted.pointer, paint)}`);

@@ -14,8 +14,13 @@ export function comparisonPages(corpus: SiteCorpus): readonly PlannedPage[] {
   return [...pairLists(corpus, pairs), ...pairs.map((pair) => pairPage(corpus, pair))];
 }
 
+interface PlannedPair extends PairOfSheets {
+  /** The digests of both sheets. */
+  readonly follows: string;
+}
+
 /** All pairs, at most one a sheet. */
-function pairsOf({ manifest, across }: SiteCorpus): readonly PairOfSheets[] {
+function pairsOf({ manifest, across }: SiteCorpus): readonly PlannedPair[] {
   const bySlug = new Map<string, SheetSummary>(manifest.sheets.map((sheet) => [sheet.slug, sheet]));
   const comparedOf = (slug: string): ComparedSheet | null => {
     const [sheet, facts] = [bySlug.get(slug), across[slug]?.facts];
@@ -23,7 +28,8 @@ function pairsOf({ manifest, across }: SiteCorpus): readonly PairOfSheets[] {
   };
   return sheetsBeside(manifest).pairs.flatMap(({ address, one, other }) => {
     const [first, second] = [comparedOf(one.slug), comparedOf(other.slug)];
-    return first === null || second === null ? [] : [{ address, family: one.family, sheets: [first, second] as const }];
+    if (first === null || second === null) return [];
+    return [{ address, family: one.family, sheets: [first, second] as const, follows: `${one.digest} ${other.digest}` }];
   });
 }
 
@@ -54,12 +60,12 @@ function pairLists({ finder }: SiteCorpus, pairs: readonly PairOfSheets[]): read
   });
 }
 
-function pairPage({ finder }: SiteCorpus, pair: PairOfSheets): PlannedPage {
+function pairPage({ finder }: SiteCorpus, pair: PlannedPair): PlannedPage {
   const [one, other] = pair.sheets;
   const path = `/compare/${pair.address}/`;
   return {
     path,
-    follows: [pair, finder],
+    follows: [pair.address, pair.follows, finder],
     draw: () => ({
       frame: 'pair',
       head: {

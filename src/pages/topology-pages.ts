@@ -33,11 +33,12 @@ function indexPage({ families, manifest }: SiteCorpus): PlannedPage {
 }
 
 function familyPages(family: TopologyFamily, place: FamilyPlace): readonly PlannedPage[] {
+  const digest = [family.id, ...family.members.map(({ sheet }) => sheet.digest)].join(' ');
   return pagesOf(family.members).map((list) => {
     const path = list.page === 1 ? `/topologies/${family.id}/` : `/topologies/${family.id}/${pageAddress(list.page)}/`;
     return {
       path,
-      follows: [family, place, list.page],
+      follows: [digest, place, list.page],
       draw: () => ({
         frame: 'lists',
         head: {

@@ -4,7 +4,7 @@ import { hasErrors } from '../diagnostics/has-errors.ts';
 import { checkOutput, type OutputFault } from './check-output.ts';
 import { folderBeside, mayReplace, swapFolder } from './folder-swap.ts';
 import { isUpToDate, markOutput, siteKey } from './output-state.ts';
-import { prepareApart, type Preparation } from './prepare-apart.ts';
+import { isMuch, prepareApart, type Preparation } from './prepare-apart.ts';
 import { readPhotoList } from './photos/photo-list.ts';
 import { pictureFaults, filesThatMayBePictures } from './photos/output-pictures.ts';
 import { keepAddresses } from './published-addresses.ts';
@@ -49,6 +49,8 @@ export async function buildSite(options: BuildOptions): Promise<BuildOutcome> {
   }
   const giveUp = new AbortController();
   const frames = options.builder === undefined ? beginFrames(options, giveUp.signal) : undefined;
+  // Side by side the generator and the readers of a thousand entries would need their memory at one time.
+  if (isMuch(options.content)) await frames?.catch(() => undefined);
   const prepared = await prepareApart({
     content: options.content,
     prepared: options.prepared,
@@ -110,9 +112,10 @@ async function buildInto({ fresh, out, key, frames }: BuildPlace, prepared: Prep
   const faults = faultsOf(fresh, built, prepared, options);
   if (faults.length > 0) return { ended: 'faults in output', prepared, faults };
   const state = markOutput(fresh, key);
-  swapFolder(fresh, out);
+  const removed = swapFolder(fresh, out);
   keepOutput(cache, out, state, built);
   keepAddresses(resolve(options.content), slugs);
+  await removed;
   return { ended: 'published', prepared, unchanged: false };
 }
 

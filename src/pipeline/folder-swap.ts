@@ -1,4 +1,5 @@
 import { chmodSync, existsSync, lstatSync, mkdtempSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 
 /** A mark that a folder was written by this program, so that it may be replaced as a whole. */
@@ -21,13 +22,13 @@ export function mayReplace(out: string): boolean {
 }
 
 /**
- * Puts the finished folder in the place of `out` by two renames; should the second fail, the first is undone. What was
- * there before is removed only when the new folder stands in its place.
+ * Puts the finished folder in the place of `out` by two renames; should the second fail, the first is undone. When this
+ * returns, the new folder stands in its place; what was there before is gone when the promise is kept.
  */
-export function swapFolder(fresh: string, out: string): void {
+export function swapFolder(fresh: string, out: string): Promise<void> {
   if (!existsSync(out)) {
     renameSync(fresh, out);
-    return;
+    return Promise.resolve();
   }
   const aside = mkdtempSync(join(dirname(out), `.${basename(out)}.old-`));
   const old = join(aside, basename(out));
@@ -39,5 +40,5 @@ export function swapFolder(fresh: string, out: string): void {
     rmSync(aside, { recursive: true, force: true });
     throw error;
   }
-  rmSync(aside, { recursive: true, force: true });
+  return rm(aside, { recursive: true, force: true });
 }

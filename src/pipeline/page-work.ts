@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { formulaUses, type FormulaUse } from '../corpus/formula-uses.ts';
 import type { PreparedSheet, SheetSummary } from '../corpus/prepared.ts';
 import { sheetTerms } from '../corpus/search-words-of-sheet.ts';
@@ -19,11 +20,18 @@ export interface PageWork {
 /** Draws a sheet and gathers what lists across sheets need of it: two fifths of an entry's time, so `check` leaves it out. */
 export function pageWork(sheet: PreparedSheet): PageWork {
   const { entry, derived, html } = sheet;
-  const { digest, bytes } = sheetBytes(drawSheet(sheet));
+  const bytes = sheetBytes(drawSheet(sheet));
+  const listed = summaryOf({ entry, derived });
+  const facts = factsOf(entry, derived);
+  const digest = createHash('sha256')
+    .update(bytes)
+    .update(JSON.stringify([listed, facts]))
+    .digest('hex')
+    .slice(0, 32);
   return {
-    summary: summaryOf({ entry, derived, digest }),
+    summary: { ...listed, digest },
     uses: formulaUses(derived),
-    across: { facts: factsOf(entry, derived), terms: sheetTerms(entry, derived, html) },
+    across: { facts, terms: sheetTerms(entry, derived, html) },
     bytes,
   };
 }

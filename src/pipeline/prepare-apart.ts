@@ -28,14 +28,18 @@ export type ApartMessage =
 /** Below this, starting a process costs more than the memory is worth. */
 const WORTH_PROCESS = 200;
 
+/** Whether a content folder holds so many entries that they are read in a process of their own. */
+export function isMuch(content: string): boolean {
+  return scanContent(content).entries.length >= WORTH_PROCESS;
+}
+
 /**
  * Prepares the content in a process of its own where there is much of it: what a thousand entries leave in memory is then gone before
  * the site generator starts.
  */
 export async function prepareApart(options: ApartOrder & Pick<PrepareOptions, 'onProgress' | 'onPhoto'>): Promise<Preparation> {
   const { onProgress, onPhoto, ...order } = options;
-  if (scanContent(order.content).entries.length < WORTH_PROCESS)
-    return preparationOf(await (await import('./prepare.ts')).prepare(options));
+  if (!isMuch(order.content)) return preparationOf(await (await import('./prepare.ts')).prepare(options));
   const child = fork(fileURLToPath(programPart('prepare-process')), { serialization: 'advanced', execArgv: [] });
   return await new Promise<Preparation>((resolve, reject) => {
     let preparation: Preparation | null = null;

@@ -64,7 +64,8 @@ export async function readEntries(
   const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) =>
     byText(one.record.file, other.record.file),
   );
-  if (options.steps === undefined && (jobs.length > 0 || known.size !== all.length)) writeRecords(options.cache, version, all);
+  if (options.steps === undefined && (jobs.length > 0 || known.size !== all.length))
+    writeRecords(options.cache, version, { records: all, read: known });
   return { records: all.map(({ record }) => record), unread, parsed: jobs.length };
 }
 

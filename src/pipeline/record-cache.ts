@@ -1,4 +1,5 @@
-import { mkdirSync, readFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { EntryRecord } from './entry-record.ts';
 import { writeIfChanged } from './write-if-changed.ts';
@@ -9,31 +10,46 @@ export interface CachedRecord {
   readonly record: EntryRecord;
 }
 
-const INDEX = 'records.json';
+// One changed entry among a thousand writes a sixty-fourth of what is kept, and not all of it.
+const SHELVES = Array.from({ length: 64 }, (_, shelf) => `${shelf.toString(16).padStart(2, '0')}.json`);
 
-/** Records of the last run by file; empty where there are none, or where other code wrote them. */
+/** Records of the last run by file; none of a shelf that cannot be read or that other code wrote. */
 export function readRecords(cache: string, version: string): Map<string, CachedRecord> {
-  try {
-    const stored: unknown = JSON.parse(readFileSync(join(cache, INDEX), 'utf8'));
-    // Whatever this version of the code wrote has its types; anything else is not looked at.
-    if (
-      typeof stored === 'object' &&
-      stored !== null &&
-      'version' in stored &&
-      stored.version === version &&
-      'records' in stored &&
-      Array.isArray(stored.records)
-    ) {
-      return new Map((stored.records as readonly CachedRecord[]).map((cached) => [cached.record.file, cached]));
-    }
-  } catch {
-    // No index, or half of one: everything is read again.
-  }
-  return new Map();
+  const read = SHELVES.flatMap((name) => readShelf(join(cache, 'records', name), version));
+  return new Map(read.map((cached) => [cached.record.file, cached]));
 }
 
-/** Keeps the records for the next run. */
-export function writeRecords(cache: string, version: string, records: readonly CachedRecord[]): void {
-  mkdirSync(cache, { recursive: true });
-  writeIfChanged(join(cache, INDEX), JSON.stringify({ version, records }));
+function readShelf(path: string, version: string): readonly CachedRecord[] {
+  try {
+    const stored: unknown = JSON.parse(readFileSync(path, 'utf8'));
+    if (typeof stored !== 'object' || stored === null || !('version' in stored) || stored.version !== version) return [];
+    // Whatever this version of the code wrote has its types.
+    return 'records' in stored && Array.isArray(stored.records) ? (stored.records as readonly CachedRecord[]) : [];
+  } catch {
+    // No shelf, or half of one: its entries are read again.
+    return [];
+  }
+}
+
+/** Keeps the records for the next run; only the shelves are written whose records are not those that were read. */
+export function writeRecords(
+  cache: string,
+  version: string,
+  { records, read }: { readonly records: readonly CachedRecord[]; readonly read: ReadonlyMap<string, CachedRecord> },
+): void {
+  mkdirSync(join(cache, 'records'), { recursive: true });
+  const before = Map.groupBy(read.values(), shelfOf);
+  const now = Map.groupBy(records, shelfOf);
+  for (const name of SHELVES) {
+    const [was, is] = [before.get(name) ?? [], now.get(name) ?? []];
+    const path = join(cache, 'records', name);
+    if (is.length === 0) rmSync(path, { force: true });
+    else if (is.length !== was.length || is.some((cached) => read.get(cached.record.file) !== cached))
+      writeIfChanged(path, JSON.stringify({ version, records: is }));
+  }
+}
+
+function shelfOf({ record }: CachedRecord): string {
+  const first = createHash('sha256').update(record.file).digest()[0] ?? 0;
+  return SHELVES[first % SHELVES.length] ?? '';
 }

@@ -1,23 +1,13 @@
-import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import type { DrawnBody, DrawnSheet } from '../corpus/drawn-sheet.ts';
+import type { DrawnSheet } from '../corpus/drawn-sheet.ts';
 import { writeIfChanged } from './write-if-changed.ts';
 
 const ENDING = '.sheet';
-const DIGEST_LENGTH = 32;
 
-/** A drawn sheet with the bytes that its file has. */
-export interface SheetBytes {
-  readonly digest: string;
-  readonly bytes: Uint8Array;
-}
-
-/** The file of a drawn sheet: its digest, then the drawing as JSON. */
-export function sheetBytes(drawn: DrawnBody): SheetBytes {
-  const data = Buffer.from(JSON.stringify(drawn));
-  const digest = createHash('sha256').update(data).digest('hex').slice(0, DIGEST_LENGTH);
-  return { digest, bytes: Buffer.concat([Buffer.from(digest, 'latin1'), data]) };
+/** The file of a drawn sheet. */
+export function sheetBytes(drawn: DrawnSheet): Uint8Array {
+  return Buffer.from(JSON.stringify(drawn));
 }
 
 /** Where the sheet of an entry stands in the prepared folder. */
@@ -27,10 +17,8 @@ function sheetPath(prepared: string, slug: string): string {
 
 /** Reads the sheet that `writeSheet` wrote. Throws where there is none. */
 export function readSheetFile(prepared: string, slug: string): DrawnSheet {
-  const text = readFileSync(sheetPath(prepared, slug), 'utf8');
   // Written by this program a moment ago: the cache is emptied with every change of the program.
-  const body = JSON.parse(text.slice(DIGEST_LENGTH)) as DrawnBody;
-  return { ...body, digest: text.slice(0, DIGEST_LENGTH) };
+  return JSON.parse(readFileSync(sheetPath(prepared, slug), 'utf8')) as DrawnSheet;
 }
 
 /** Writes a sheet where its bytes differ from what is there. */

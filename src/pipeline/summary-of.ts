@@ -7,11 +7,7 @@ import type { Verdict } from '../derived/derived.ts';
 import type { PreparedSheet, SheetSummary } from '../corpus/prepared.ts';
 
 /** What lists need of a sheet. */
-export function summaryOf({
-  entry,
-  derived,
-  digest,
-}: Pick<PreparedSheet, 'entry' | 'derived'> & Pick<SheetSummary, 'digest'>): SheetSummary {
+export function summaryOf({ entry, derived }: Pick<PreparedSheet, 'entry' | 'derived'>): Omit<SheetSummary, 'digest'> {
   const verdicts = (verdict: Verdict): number => derived.stress.filter((row) => row.verdict === verdict).length;
   return {
     slug: entry.slug,
@@ -46,7 +42,6 @@ export function summaryOf({
     recall: entry.recall,
     instruments: instrumentsUsed(entry, derived.logs),
     traits: traitsOf(entry, derived),
-    digest,
   };
 }
 

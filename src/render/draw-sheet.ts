@@ -1,5 +1,5 @@
 import { escapeText } from '../figures/markup.ts';
-import type { DrawnBody } from '../corpus/drawn-sheet.ts';
+import type { DrawnSheet } from '../corpus/drawn-sheet.ts';
 import type { PreparedSheet } from '../corpus/prepared.ts';
 import { efficiencyZone } from './efficiency-zone.ts';
 import { benchAnswerList } from './bench-answers.ts';
@@ -27,7 +27,7 @@ import { contents, prose } from './teardown-prose.ts';
 import { voltageZone } from './voltage-zone.ts';
 
 /** Draws everything of a sheet that follows from its own entry; what stands beside other sheets is put in by `teardownZones`. */
-export function drawSheet(sheet: PreparedSheet): DrawnBody {
+export function drawSheet(sheet: PreparedSheet): DrawnSheet {
   const { entry, derived, diagnostics } = sheet;
   return {
     name: deviceName(entry),

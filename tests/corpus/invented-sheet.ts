@@ -27,6 +27,7 @@ export function inventedSheet(given: Partial<CorpusSheet> & { readonly slug: str
     partMakers: [...new Set((given.parts ?? []).map((part) => part.maker).filter((maker) => maker !== null))],
     formerAddresses: [],
     traits: inventedTraits({}),
+    digest: JSON.stringify(given),
     ...given,
   };
 }

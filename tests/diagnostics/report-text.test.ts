@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { quotedLine } from '../../src/diagnostics/quoted-line.ts';
+import { linesOf, quotedLine } from '../../src/diagnostics/quoted-line.ts';
 import { reportText } from '../../src/diagnostics/report-text.ts';
 import { aDiagnostic } from './a-diagnostic.ts';
 
@@ -88,34 +88,37 @@ describe('the report for people', () => {
 
 describe('the quoted line', () => {
   test('a tab counts four columns, in the line and under it', () => {
-    expect(quotedLine('\tC1: 120 W', aDiagnostic({ column: 6, endColumn: 9 }))).toEqual({ line: '    C1: 120 W', pointer: '        ^^^' });
+    expect(quotedLine(linesOf('\tC1: 120 W'), aDiagnostic({ column: 6, endColumn: 9 }))).toEqual({
+      line: '    C1: 120 W',
+      pointer: '        ^^^',
+    });
   });
 
   test('wide characters take two columns, combining marks none', () => {
-    expect(quotedLine('出力 120 W', aDiagnostic({ column: 4, endColumn: 7 }))?.pointer).toBe('     ^^^');
-    expect(quotedLine('出力 120 W', aDiagnostic({ column: 1, endColumn: 3 }))?.pointer).toBe('^^^^');
-    expect(quotedLine('e\u0301 120', aDiagnostic({ column: 4, endColumn: 7 }))?.pointer).toBe('  ^^^');
+    expect(quotedLine(linesOf('出力 120 W'), aDiagnostic({ column: 4, endColumn: 7 }))?.pointer).toBe('     ^^^');
+    expect(quotedLine(linesOf('出力 120 W'), aDiagnostic({ column: 1, endColumn: 3 }))?.pointer).toBe('^^^^');
+    expect(quotedLine(linesOf('e\u0301 120'), aDiagnostic({ column: 4, endColumn: 7 }))?.pointer).toBe('  ^^^');
   });
 
   test('a long paragraph is cut to the neighbourhood of the span', () => {
     const long = `${'word '.repeat(60)}178 g ${'word '.repeat(60)}`;
-    const quoted = quotedLine(long, aDiagnostic({ column: 301, endColumn: 306 }));
+    const quoted = quotedLine(linesOf(long), aDiagnostic({ column: 301, endColumn: 306 }));
     const pointed = quoted?.line.slice(quoted.pointer.indexOf('^'), quoted.pointer.length);
     expect(pointed).toBe('178 g');
     expect(quoted?.line.length).toBeLessThan(110);
   });
 
   test('an escape sequence in the source does not reach the terminal', () => {
-    expect(quotedLine('\u001b[31mred', aDiagnostic({}))?.line).toBe('\ufffd[31mred');
+    expect(quotedLine(linesOf('\u001b[31mred'), aDiagnostic({}))?.line).toBe('\ufffd[31mred');
   });
 
   test('a span that runs over the end of its line is marked to the end; a place beyond the text is not quoted', () => {
-    expect(quotedLine('sharing:\n  C1', aDiagnostic({ column: 1, endLine: 2, endColumn: 3 }))?.pointer).toBe('^^^^^^^^');
-    expect(quotedLine('one line', aDiagnostic({ line: 7 }))).toBeNull();
-    expect(quotedLine('', aDiagnostic({}))).toEqual({ line: '', pointer: '^' });
+    expect(quotedLine(linesOf('sharing:\n  C1'), aDiagnostic({ column: 1, endLine: 2, endColumn: 3 }))?.pointer).toBe('^^^^^^^^');
+    expect(quotedLine(linesOf('one line'), aDiagnostic({ line: 7 }))).toBeNull();
+    expect(quotedLine(linesOf(''), aDiagnostic({}))).toEqual({ line: '', pointer: '^' });
   });
 
   test('lines end at CR LF, LF or CR, as editors count them', () => {
-    expect(quotedLine('one\r\ntwo\rthree', aDiagnostic({ line: 3 }))?.line).toBe('three');
+    expect(quotedLine(linesOf('one\r\ntwo\rthree'), aDiagnostic({ line: 3 }))?.line).toBe('three');
   });
 });

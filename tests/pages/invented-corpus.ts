@@ -44,6 +44,5 @@ function summaryOf(sheet: CorpusSheet): SheetSummary {
     hasPlanner: false,
     corrections: [],
     recall: null,
-    digest: sheet.slug,
   };
 }

@@ -5,15 +5,16 @@ import { folderBeside, mayReplace, OUTPUT_MARK, swapFolder } from '../../src/pip
 import { temporaryFolder, writeFiles } from './content-folder.ts';
 
 describe('putting a finished site in place', () => {
-  test('the new folder takes the place of the old one, and nothing is left beside it', () => {
+  test('the new folder takes the place of the old one, and nothing is left beside it', async () => {
     const folder = temporaryFolder();
     const out = join(folder, 'dist');
     writeFiles(out, { 'old.html': 'old', [OUTPUT_MARK]: '' });
     const fresh = folderBeside(out);
     expect(dirname(fresh)).toBe(folder);
     writeFiles(fresh, { 'new.html': 'new' });
-    swapFolder(fresh, out);
+    const gone = swapFolder(fresh, out);
     expect(readdirSync(out)).toEqual(['new.html']);
+    await gone;
     expect(readdirSync(folder)).toEqual(['dist']);
     expect(statSync(out).mode & 0o777).toBe(0o755);
   });
@@ -23,7 +24,7 @@ describe('putting a finished site in place', () => {
     const out = join(folder, 'dist');
     writeFiles(out, { 'old.html': 'old' });
     expect(() => {
-      swapFolder(join(folder, 'not there'), out);
+      void swapFolder(join(folder, 'not there'), out);
     }).toThrow();
     expect(readFileSync(join(out, 'old.html'), 'utf8')).toBe('old');
     expect(readdirSync(folder)).toEqual(['dist']);

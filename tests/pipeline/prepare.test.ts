@@ -26,7 +26,6 @@ describe('a content folder', () => {
     expect(manifest.sheets.map((sheet) => [sheet.slug, sheet.title, sheet.status])).toEqual([['lm-q30', 'LM Q30', 'published']]);
     expect(JSON.parse(readFileSync(join(work, 'p/manifest.json'), 'utf8'))).toEqual(manifest);
     const drawn = readSheetFile(join(work, 'p'), 'lm-q30');
-    expect(drawn.digest).toBe(manifest.sheets[0]?.digest);
     expect(drawn.zones.find((zone) => zone.title === 'On the bench')?.matter).toContain('<p>Some <em>words</em>.</p>');
   });
 
@@ -200,7 +199,7 @@ describe('the second run', () => {
     ).toEqual({ parsed: 1, same: true });
     expect(
       await twice((_, work) => {
-        writeFileSync(join(work, 'c/records.json'), '{"version":"');
+        for (const shelf of readdirSync(join(work, 'c/records'))) writeFileSync(join(work, 'c/records', shelf), '{"version":"');
       }),
     ).toEqual({ parsed: 2, same: true });
   });

@@ -12,7 +12,7 @@ const prepared = join(folder, 'prepared');
 const cache = join(folder, 'cache');
 const sheets = entriesIn(join(import.meta.dirname, '../../demo/teardowns'))
   .slice(0, 2)
-  .map(({ entry, derived }) => summaryOf({ entry, derived, digest: '' }));
+  .map(({ entry, derived }) => ({ ...summaryOf({ entry, derived }), digest: '' }));
 
 afterAll(() => {
   rmSync(folder, { recursive: true, force: true });

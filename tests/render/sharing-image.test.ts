@@ -9,7 +9,7 @@ import { entriesIn } from '../demo/entries-in.ts';
 
 const SHEETS = entriesIn(join(import.meta.dirname, '../../demo/teardowns')).map(({ slug, entry, derived }) => ({
   slug,
-  summary: summaryOf({ entry, derived, digest: '' }),
+  summary: { ...summaryOf({ entry, derived }), digest: '' },
 }));
 const FACES = sharingFaces();
 const SITE = { name: 'The Ropewalk Bench' };

@@ -88,7 +88,7 @@ async function writeSheets(
     const beside = bySlug.get(summary.slug) ?? NOTHING_BESIDE;
     return {
       ...{ summary, beside, path: fileOf(teardownPath(summary.slug)) },
-      key: `${frames.key} ${digestOf([summary.digest, summary, beside, devices])}`,
+      key: `${frames.key} ${digestOf([summary.digest, beside, devices])}`,
     };
   });
   const anew = pages.filter(({ path, key }) => !takenOver(site, path, key));
