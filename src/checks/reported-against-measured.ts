@@ -15,7 +15,8 @@ const RULE: Rule = {
     'Let the measured figure stand and say in the text what is reported; where both are right, give the conditions in which they differ.',
   source: {
     title: 'Public issue 521 on a notebook’s firmware (firmware-lenovo)',
-    section: '5 V 3 A reported by the operating system, about 60 W on an inline meter; 5 % and 5 K as the line are common practice',
+    section:
+      '5 V 3 A reported by the operating system, about 60 W on an inline meter; 5 %, 5 K and a point of efficiency as the line are common practice',
     standing: 'read',
     url: 'https://github.com/fwupd/firmware-lenovo/issues/521',
   },
@@ -39,10 +40,11 @@ function shown(value: Value): string {
   return `${number}\u202f${unit}`;
 }
 
-/** The reported figure less the measured one: in kelvin for temperatures, else as a share of the measured one. */
+/** The reported figure less the measured one: in kelvin for temperatures, in points for efficiencies, else as a share of the measured one. */
 function difference({ nominal: reported, dimension }: Value, { nominal: measured }: Value): string {
   const more = reported - measured;
   const sign = more > 0 ? '+' : '';
   if (dimension === 'temperature') return `: ${sign}${rounded(more)} K`;
+  if (dimension === 'ratio') return `: ${sign}${rounded(more * 100)} points`;
   return measured === 0 ? '' : `: ${sign}${rounded((more / measured) * 100)} %`;
 }

@@ -5,10 +5,11 @@ import type { Dimension } from '../units/dimension.ts';
 import { isMissing, type Known, type Value } from '../values/value.ts';
 import type { Derived } from './derived.ts';
 import { factValue } from './fact-value.ts';
+import { reportedEfficiencies } from './reported-efficiencies.ts';
 
 /** A figure that a system gives of itself, beside the nearest one that was measured under conditions that do not differ. */
 export interface ReportedAndMeasured {
-  readonly subject: MeasuredSubject;
+  readonly subject: MeasuredSubject | 'efficiency' | 'average efficiency' | 'peak efficiency';
   /** Port, or place on the device; null where neither is said. */
   readonly where: string | null;
   readonly reported: Value;
@@ -43,7 +44,7 @@ const SLACK_KELVIN = 5;
 /** Every reported figure that something was measured beside, in the order of the entry. */
 export function reportedAndMeasured(
   entry: Entry,
-  { sustained, bank }: Pick<Derived, 'sustained' | 'bank'>,
+  { sustained, bank, efficiency }: Pick<Derived, 'sustained' | 'bank' | 'efficiency'>,
 ): readonly ReportedAndMeasured[] {
   const points = entry.measurements.flatMap((point): (ReportedFigure & { readonly isReported: boolean })[] => {
     const value = factValue(point.value, { bound: 'use' });
@@ -53,7 +54,8 @@ export function reportedAndMeasured(
     return [{ subject: point.subject, value, conditions, log: null, by: point.method ?? '', path: point.value.path, isReported }];
   });
   const reported = points.filter(({ isReported }) => isReported);
-  if (reported.length === 0) return [];
+  const efficiencies = reportedEfficiencies(entry, efficiency);
+  if (reported.length === 0) return efficiencies;
   const measured: readonly Figure[] = [
     ...points.filter(({ isReported }) => !isReported),
     ...sustained.flatMap(({ log, port, line, sustained: held, peak }) =>
@@ -61,7 +63,7 @@ export function reportedAndMeasured(
     ),
     ...(bank?.delivered ?? []).flatMap(({ log, output, energy }) => figureOfLog('delivered energy', log, energy, { output })),
   ];
-  return reported.flatMap((figure) => paired(figure, measured));
+  return [...efficiencies, ...reported.flatMap((figure) => paired(figure, measured))];
 }
 
 function figureOfLog(

@@ -54,7 +54,7 @@ export interface EfficiencyRun {
   /** Volts of the supply; null where not given. */
   readonly line: number | null;
   readonly place: EfficiencyPoint['place'];
-  /** Reported by the device itself or by what is plugged in: shown, never judged. */
+  /** Reported by the device itself or by what is plugged in, printed on it, or assumed: shown, never judged. */
   readonly isReported: boolean;
   /** Current that stands for full load of one port, from its offers; null where they do not say it, and for several ports. */
   readonly fullAmps: number | null;

@@ -18,8 +18,10 @@ export function efficiencyRuns(entry: Entry, rated: Known<'power'> = NO_RATING):
   return [...groups.values()].flatMap((points) => runOf(points, entry, rated));
 }
 
-function isReported({ method, instrument }: EfficiencyPoint): boolean {
-  return methodClass(method, instrument) === 'reported';
+/** What a system says of itself, and what stands in print on the device or was assumed, is no measurement. */
+function isReported({ method, instrument, efficiency, input }: EfficiencyPoint): boolean {
+  const evidence = (efficiency ?? input)?.evidence ?? 'measured';
+  return methodClass(method, instrument) === 'reported' || evidence === 'printed' || evidence === 'marked' || evidence === 'assumed';
 }
 
 /** Voltages that were set: one, or one for each of several ports. */
