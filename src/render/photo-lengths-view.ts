@@ -26,14 +26,14 @@ const NOTE =
 
 function lengthRow(row: PhotoLength): string {
   const { name, photo, length, working } = row;
-  const start = `<tr><th scope="row">${escapeText(name)}</th><td><a href="#photo-${photo}">photo ${photo}</a></td>`;
+  const start = `<tr><th scope="row" class="ref plain">${escapeText(name)}</th><td><a href="#photo-${photo}">photo\u00a0${photo}</a></td>`;
   if (isMissing(length) || working === null) return `${start}<td class="faded" colspan="3">– ${escapeText(shownLength(length))}</td></tr>`;
   const pixels = (value: number): string => fixedNumber(value, 0);
   const reference = length.origin.evidence === 'computed' ? length.origin.inputs['reference'] : undefined;
   const known = reference === undefined ? '' : escapeText(quantityWords(reference, { unit: 'mm' }));
   return (
     `${start}<td class="n">${escapeText(quantityWords(length, { unit: 'mm' }))}</td><td class="n">${escapeText(intervalWords(length.low, length.high))}</td>` +
-    `<td class="mono">${known} × ${pixels(working.marked.nominal)} px / ${pixels(working.scale.nominal)} px</td></tr>`
+    `<td class="m1">${known} × ${pixels(working.marked.nominal)} px / ${pixels(working.scale.nominal)} px</td></tr>`
   );
 }
 
@@ -48,7 +48,7 @@ export function photoIndications(lengths: readonly PhotoLength[]): string {
   if (placed.length === 0) return '';
   const items = placed.map(({ place, name, photo, length }) => {
     const interval = isMissing(length) ? '' : ` (${intervalWords(length.low, length.high)})`;
-    return `<li><b>${escapeText(place ?? '')}</b>, ${escapeText(name)}: <span class="q">${escapeText(shownLength(length))}</span>${interval}, <a href="#photo-${photo}">photo ${photo}</a></li>`;
+    return `<li><b>${escapeText(place ?? '')}</b>, ${escapeText(name)}: <span class="q">${escapeText(shownLength(length))}</span>${interval}, <a href="#photo-${photo}">photo\u00a0${photo}</a></li>`;
   });
   return `<div class="ph-indicated"><p>From a photo: an indication only, never decides.</p><ul>${items.join('')}</ul></div>`;
 }
