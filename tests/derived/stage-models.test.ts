@@ -130,6 +130,58 @@ describe('a suppressor in a vehicle', () => {
   });
 });
 
+describe('a car charger', () => {
+  const parts = [part('C1', 'input-capacitor', 'plug', '100 µF 25 V')];
+
+  it('on 12 V meets a load dump and a jump start without a word from its author, both from memory and never an error', () => {
+    const entry = anEntry(supply('DC', '12 V', null), [], { stages: [stage('plug', 'dc-input', {})], parts });
+    const car = { ...entry, device: { ...entry.device, kind: 'car charger' } } as const;
+    expect(there(rowOf(car, 'C1', 'voltage in a load dump').stress).nominal).toBe(35);
+    expect(there(rowOf(car, 'C1', 'voltage in a jump start').stress).nominal).toBe(24);
+  });
+
+  it('made for 24 V needs no jump start to meet 24 V', () => {
+    const entry = anEntry(supply('DC', '12-24 V', null), [], { stages: [stage('plug', 'dc-input', {})], parts });
+    const rows = derive({ ...entry, device: { ...entry.device, kind: 'car charger' } }).stress.map(({ quantity }) => quantity);
+    expect(rows).toContain('voltage in a load dump');
+    expect(rows).not.toContain('voltage in a jump start');
+  });
+
+  it('is what it hangs on: a converter for the desk on a direct supply meets neither', () => {
+    const entry = anEntry(supply('DC', '12 V', null), [], { stages: [stage('plug', 'dc-input', {})], parts });
+    expect(derive({ ...entry, device: { ...entry.device, kind: 'open frame supply' } }).stress.map(({ quantity }) => quantity)).toEqual([
+      'voltage',
+    ]);
+  });
+});
+
+describe('the clamp capacitor of an active clamp', () => {
+  const of = (more: Parameters<typeof stage>[2]): Entry =>
+    anEntry(supply('AC', '100-240 V'), [portWith('C1', [20, 3.25])], {
+      stages: [
+        stage(
+          'main',
+          'active-clamp-flyback',
+          { bus: fact('110-370 V', 'voltage', 'b'), efficiency: fact('92 %', 'ratio', 'e'), ...more },
+          { turns: [36, 6], feeds: ['C1'] },
+        ),
+      ],
+      parts: [part('C4', 'clamp-capacitor', 'main', '330 nF 250 V')],
+    });
+
+  it('stands the reflected output at least, and says that the swing is left out', () => {
+    expect(there(rowOf(of({}), 'C4', 'voltage without its swing').stress).nominal).toBe(120);
+  });
+
+  it('stands more where leakage and frequency are known', () => {
+    const known = of({ leakage: fact('2 µH', 'inductance', 'l'), frequency: fact('200 kHz', 'frequency', 'f') });
+    const row = rowOf(known, 'C4', 'peak voltage');
+    // 65 W / 0.92 at 110 V and 120 V reflected: 2.462 A; the clamp conducts for 47.8 % of 5 µs, half an angle of 1.472: 120 V + 6.061 V / 0.9951 (Python).
+    expect(published(there(row.stress).nominal, '126.1 V', 'voltage').agrees).toBe(true);
+    expect(row.corner).toBe('lowest line, at 20 V 3.25 A');
+  });
+});
+
 describe('gallium nitride', () => {
   it('is judged by its continuous rating, the transient one is shown', () => {
     const entry = anEntry(supply('AC', '100-240 V'), [], {

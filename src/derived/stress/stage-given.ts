@@ -49,7 +49,8 @@ export function stageGiven(entry: Entry, stage: Stage, figures: DeviceFigures): 
   const efficiency = efficiencyOf(entry, stage, figures);
   const power = powerOf(entry, stage, figures);
   const span = inputSpan(entry, stage, figures, efficiency);
-  const dependsOnPower = figures.at === undefined && entry.nameplate.totalAtInput.length > 0 && !isOnBus(stage) && isFedBySupply(entry, stage);
+  const dependsOnPower =
+    figures.at === undefined && entry.nameplate.totalAtInput.length > 0 && !isOnBus(stage) && isFedBySupply(entry, stage);
   return {
     id: stage.id,
     mode: (stage.mode ?? '').toLowerCase(),
@@ -60,6 +61,7 @@ export function stageGiven(entry: Entry, stage: Stage, figures: DeviceFigures): 
       kind: entry.nameplate.input?.kind ?? null,
       frequency: lowestFrequency(entry),
       shaped: hasPfc(entry),
+      isVehicle: entry.device.kind === 'car charger' && entry.nameplate.input?.kind === 'DC',
       current: input.inputCurrent,
     },
     input: span,
@@ -82,7 +84,12 @@ export function stageGiven(entry: Entry, stage: Stage, figures: DeviceFigures): 
 }
 
 /** Roles whose part holds a parameter, where the stage does not give it. */
-const PART_OF_PARAMETER: Readonly<Record<string, string>> = { L: 'inductor', Lr: 'resonant-inductor', Cr: 'resonant-capacitor' };
+const PART_OF_PARAMETER: Readonly<Record<string, string>> = {
+  L: 'inductor',
+  Lr: 'resonant-inductor',
+  Cr: 'resonant-capacitor',
+  'clamp capacitance': 'clamp-capacitor',
+};
 
 function partValue<D extends Dimension>(entry: Entry, stage: Stage, key: string, dimension: D): Known<D> | null {
   const role = PART_OF_PARAMETER[key];

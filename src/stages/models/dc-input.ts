@@ -25,12 +25,22 @@ function loadDump(given: StageGiven): Known<'voltage'> {
 
 function steadyAndTransient(quantity: string, given: StageGiven): readonly Stress[] {
   const steady = voltageStress(quantity, given.output.highest, 'highest input');
-  return isVehicle(given) ? [steady, voltageAgainstRating('voltage in a load dump', loadDump(given))] : [steady];
+  if (!isVehicle(given)) return [steady];
+  const jump = jumpStart(given);
+  const dump = voltageAgainstRating('voltage in a load dump', loadDump(given));
+  return jump === null ? [steady, dump] : [steady, voltageAgainstRating('voltage in a jump start', jump), dump];
 }
 
-/** A supply of 12 V or 24 V is taken for a vehicle; a USB or laboratory input is not. */
+/** What a car charger hangs on, and whatever else its author says so of; a USB or laboratory input is none. */
 function isVehicle(given: StageGiven): boolean {
-  return /load.dump|vehicle|reverse/u.test(given.mode) || given.suppressor !== null;
+  return given.supply.isVehicle || /load.dump|vehicle|reverse/u.test(given.mode) || given.suppressor !== null;
+}
+
+/** A 12 V vehicle may be started from a 24 V one; null where the input is made for as much anyway. */
+function jumpStart(given: StageGiven): Known<'voltage'> | null {
+  const { low, nominal, high, reason, source } = CUSTOMARY.jumpStart;
+  const { highest } = given.output;
+  return isMissing(highest) || highest.nominal >= nominal ? null : assume('voltage', low, nominal, high, reason, source);
 }
 
 /** Direct input: its parts stand the highest input until it shuts down, and in a vehicle the transients. */
@@ -46,7 +56,8 @@ export const DC_INPUT_MODEL: StageModel = {
   ],
   assumes: [
     'The input rises to the voltage at which the block shuts down, where that is given.',
-    'A suppressed load dump of 35 V in a 12 V vehicle, from memory.',
+    'A car charger hangs on a vehicle; another direct input where its mode or a suppressor says so.',
+    'A suppressed load dump of 35 V and a jump start of 24 V in a 12 V vehicle, from memory.',
   ],
   refuses: ['What a suppressor lets through, without its clamping voltage.', 'The load dump of a 24 V vehicle.'],
 };

@@ -41,7 +41,7 @@ function corner(given: StageGiven, point: OutputPoint) {
 }
 
 /** Peak primary current at one output and the lowest line. */
-function flybackPeak(given: StageGiven, point: OutputPoint): Amps {
+export function flybackPeak(given: StageGiven, point: OutputPoint): Amps {
   const { power, input, reflected, inductance, frequency } = corner(given, point);
   switch (conductionOf(given)) {
     case 'discontinuous':

@@ -32,6 +32,8 @@ export interface StageGiven {
     readonly peak: Known<'voltage'>;
     readonly frequency: Known<'frequency'>;
     readonly shaped: boolean;
+    /** A vehicle: its load dump and jump start reach the input. */
+    readonly isVehicle: boolean;
     readonly current: Known<'current'>;
   };
   /** Direct voltage that feeds the block: the bus, a rail, a battery, a vehicle. */
