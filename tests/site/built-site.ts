@@ -74,7 +74,7 @@ export function onePageOfEachKind(site: BuiltSite): readonly string[] {
   const at = (address: string): string => `${site.base}${address}`;
   const firstUnder = (folder: string): readonly string[] =>
     site.pages.filter((page) => page.startsWith(at(`${folder}/`)) && page !== at(`${folder}/`)).slice(0, 1);
-  const lists = ['finder', 'compare', 'search', 'topologies', 'parts', 'makers', 'methods', 'rules']
+  const lists = ['finder', 'planner', 'compare', 'search', 'topologies', 'parts', 'makers', 'methods', 'rules', 'bench', 'data']
     .map((folder) => at(`${folder}/`))
     .filter((page) => site.pages.includes(page));
   const single = ['compare', 'topologies', 'parts', 'makers', 'methods', 'rules'].flatMap(firstUnder);
