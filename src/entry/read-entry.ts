@@ -70,7 +70,7 @@ function readSections(context: ReadingContext, input: EntryInput, source: EntryS
     parts,
     insulation: readInsulation(context, source.insulation),
     efficiency: readEfficiency(context, source.measurements?.efficiency, portNames),
-    measurements: readMeasurements(context, source.measurements),
+    measurements: readMeasurements(context, source.measurements, portNames),
     instruments: source.measurements?.instruments ?? {},
     claims: readClaims(context, source.claims),
     logs: readLogs(source.logs, portNaming(context, portNames)),

@@ -1,6 +1,7 @@
 import type { DataPath } from '../diagnostics/finding.ts';
 import type { Dimension } from '../units/dimension.ts';
 import type { MeasuredPoint, MeasuredSubject } from './entry.ts';
+import { readPortList } from './read-port-list.ts';
 import { listed, readAnyFact, type ReadingContext } from './reading-context.ts';
 import type { EntrySource } from './schema.ts';
 
@@ -30,34 +31,44 @@ const SUBJECTS: Readonly<Record<MeasuredSubject, { readonly dimensions: readonly
 
 const CONDITIONS = ['port', 'line', 'output', 'at', 'load', 'ambient', 'after', 'emissivity', 'bandwidth'] as const;
 
-/** Reads every figure but efficiency, subject by subject in the order of the format. */
-export function readMeasurements(context: ReadingContext, source: EntrySource['measurements']): readonly MeasuredPoint[] {
-  return subjects().flatMap((subject) => readFigures(context, subject, source?.[subject]));
+/** Reads every figure but efficiency, subject by subject in the order of the format. `ports` are the names that the entry has. */
+export function readMeasurements(
+  context: ReadingContext,
+  source: EntrySource['measurements'],
+  ports: readonly string[],
+): readonly MeasuredPoint[] {
+  return subjects().flatMap((subject) => readFigures({ context, ports }, subject, source?.[subject]));
+}
+
+/** What every point is read with. */
+interface Reader {
+  readonly context: ReadingContext;
+  readonly ports: readonly string[];
 }
 
 function subjects(): readonly MeasuredSubject[] {
   return Object.keys(SUBJECTS).filter((subject): subject is MeasuredSubject => Object.hasOwn(SUBJECTS, subject));
 }
 
-function readFigures(context: ReadingContext, subject: MeasuredSubject, source: Figures | undefined): readonly MeasuredPoint[] {
+function readFigures(reader: Reader, subject: MeasuredSubject, source: Figures | undefined): readonly MeasuredPoint[] {
   const path = ['measurements', subject];
   if (source === undefined) return [];
   if (typeof source === 'string' || Array.isArray(source)) {
-    return listed<string | PointFields>(context, source, path).flatMap(({ item, path: at }) =>
+    return listed<string | PointFields>(reader.context, source, path).flatMap(({ item, path: at }) =>
       typeof item === 'string'
-        ? readPoint(context, subject, { value: item }, at, at)
-        : readPoint(context, subject, item, [...at, 'value'], at),
+        ? readPoint(reader, subject, { value: item }, at, at)
+        : readPoint(reader, subject, item, [...at, 'value'], at),
     );
   }
   return Object.entries(source).flatMap(([key, value]) => {
     const at = [...path, key];
     const condition = SUBJECTS[subject].key;
-    return readPoint(context, subject, { value, [condition]: key }, at, at);
+    return readPoint(reader, subject, { value, [condition]: key }, at, at);
   });
 }
 
 function readPoint(
-  context: ReadingContext,
+  { context, ports }: Reader,
   subject: MeasuredSubject,
   fields: PointFields,
   valuePath: DataPath,
@@ -69,8 +80,9 @@ function readPoint(
     SUBJECTS[subject].dimensions,
   );
   if (value === null) return [];
+  const named = readPortList(context, fields.port, [...path, 'port'], ports);
   const conditions = CONDITIONS.flatMap((condition): [string, string][] => {
-    const text = fields[condition];
+    const text = condition === 'port' && named.length > 0 ? named.join(' + ') : fields[condition];
     return text === undefined ? [] : [[condition, text]];
   });
   return [

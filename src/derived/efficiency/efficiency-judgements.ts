@@ -8,7 +8,7 @@ import type { EfficiencyJudgement, EfficiencyRun, EfficiencySpan, LimitVerdict }
 import { unevenSpread } from './load-spread.ts';
 import { lookedAt, type LookedAt } from './looked-at.ts';
 import type { NameplatePower } from './nameplate-power.ts';
-import { isUnsustainedAt, MEAN_LOADS, meanOfHeld, nearestTo, unsustainedLoads } from './run-mean.ts';
+import { isUnsustainedAt, loadWords, MEAN_LOADS, meanOfHeld, nearestTo, unsustainedLoads } from './run-mean.ts';
 
 /** Every run against every rule that looks at such a run: the mean, and a tenth of the load where the rule has a limit for it. */
 export function efficiencyJudgements(entry: Entry, runs: readonly EfficiencyRun[], rated: Known<'power'>): readonly EfficiencyJudgement[] {
@@ -33,14 +33,9 @@ function averageOf(looked: LookedAt): readonly EfficiencyJudgement[] {
     measured: held?.mean ?? corrected.mean,
     span: held === null ? corrected.meanSpan : held.span,
     limits: rule.average[looked.outputClass],
-    withheld: isOpen ? unsustainedWords(unsustained) : unevenSpread(tested.run, MEAN_LOADS),
-    remarks: [held === null ? null : `${unsustainedWords(unsustained)}, and left out of the mean`, tested.remark, remark],
+    withheld: isOpen ? `${loadWords(unsustained)} not sustained` : unevenSpread(tested.run, MEAN_LOADS),
+    remarks: [held === null ? null : `${loadWords(unsustained)} not sustained, and left out of the mean`, tested.remark, remark],
   });
-}
-
-/** "100 % of the load not sustained", or of several loads. */
-function unsustainedWords(shares: readonly number[]): string {
-  return `${shares.map((share) => `${String(share * 100)} %`).join(' and ')} of the load not sustained`;
 }
 
 /** A tenth of the load is one of the nameplate, at the lowest voltage too: the 2 A of the other loads do not hold for it. */
@@ -58,7 +53,7 @@ function tenthOf(looked: LookedAt): readonly EfficiencyJudgement[] {
     measured: point?.efficiency ?? missing('not sustained'),
     span: point?.span ?? null,
     limits: atTenth.lines[looked.outputClass],
-    withheld: isUnsustained ? unsustainedWords([0.1]) : unevenSpread(run, [0.1]),
+    withheld: isUnsustained ? `${loadWords([0.1])} not sustained` : unevenSpread(run, [0.1]),
     remarks: [remark],
   });
 }

@@ -26,19 +26,31 @@ export function runMean(
     const mean = factValue(stated.efficiency);
     return { mean, span: spanOf(mean, stated) };
   }
+  const reason = absentLoads(computed);
+  if (reason !== null) return { mean: missing(reason.words, reason.needs), span: null };
   const [quarter, half, threeQuarters, full] = MEAN_LOADS.map((share) => nearestTo(computed, share));
-  const at = (point: RunPoint | null | undefined, percent: number): Known<'ratio'> =>
-    point?.efficiency ??
-    (isUnsustainedAt(computed, percent / 100)
-      ? missing(`${String(percent)} % of the load was not sustained`)
-      : missing(`no point near ${String(percent)} % of the load`, [`efficiency at ${String(percent)} %`]));
-  const mean = applyFormula(meanEfficiency, {
-    quarter: at(quarter, 25),
-    half: at(half, 50),
-    threeQuarters: at(threeQuarters, 75),
-    full: at(full, 100),
-  });
+  const at = (point: RunPoint | null | undefined): Known<'ratio'> => point?.efficiency ?? missing('not measured');
+  const mean = applyFormula(meanEfficiency, { quarter: at(quarter), half: at(half), threeQuarters: at(threeQuarters), full: at(full) });
   return { mean, span: spanOfMean([quarter, half, threeQuarters, full]) };
+}
+
+/** Which loads of the mean have no point, in one sentence; null where all have one. */
+function absentLoads(points: readonly RunPoint[]): { readonly words: string; readonly needs: readonly string[] } | null {
+  const unsustained = unsustainedLoads(points);
+  const absent = MEAN_LOADS.filter((share) => nearestTo(points, share) === null && !unsustained.includes(share));
+  if (absent.length + unsustained.length === 0) return null;
+  const said = [
+    ...(absent.length === 0 ? [] : [`no point near ${loadWords(absent)}`]),
+    ...(unsustained.length === 0 ? [] : [`${loadWords(unsustained)} not sustained`]),
+  ];
+  return { words: said.join('; '), needs: absent.map((share) => `efficiency at ${String(share * 100)} %`) };
+}
+
+/** "25, 50 and 100 % of the load". */
+export function loadWords(shares: readonly number[]): string {
+  const each = shares.map((share) => String(share * 100));
+  const last = each.at(-1) ?? '';
+  return `${each.length < 2 ? last : `${each.slice(0, -1).join(', ')} and ${last}`} % of the load`;
 }
 
 /** Loads of the mean that were set and not held, as shares. */
@@ -57,7 +69,7 @@ export function meanOfHeld(points: readonly RunPoint[]): { readonly mean: Known<
   const asked = MEAN_LOADS.filter((share) => !isUnsustainedAt(points, share));
   const held = asked.map((share) => nearestTo(points, share));
   const absent = asked.find((_, index) => held[index] === null);
-  if (absent !== undefined) return { mean: missing(`no point near ${String(absent * 100)} % of the load`), span: null };
+  if (absent !== undefined) return { mean: missing(`no point near ${loadWords([absent])}`), span: null };
   const known = held.flatMap((point) => point?.efficiency ?? []);
   const sum = foldFormula<'ratio'>(known, (first, second) => applyFormula(sumOfEfficiencies, { first, second }), 'load that was held');
   const mean = applyFormula(meanOfSustainedLoads, { sum, count: exact('ratio', known.length) });

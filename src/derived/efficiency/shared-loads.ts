@@ -4,7 +4,7 @@ import { sumOfPowers } from '../../formulas/energy/sum-of-powers.ts';
 import { loadDerating } from '../../formulas/loss/load-derating.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import { foldFormula } from '../../values/fold-formula.ts';
-import { isMissing, type Known } from '../../values/value.ts';
+import { isMissing, type Known, type Value } from '../../values/value.ts';
 import { offeredPoints } from '../offered-points.ts';
 import type { FullLoads, RunPort } from './efficiency-figures.ts';
 
@@ -32,11 +32,15 @@ function ratedAt(port: Port, volts: number): RunPort['rated'] {
 /**
  * Loads of a test of several ports at once: what each is rated for at its setting, all made smaller by the same factor where together
  * they would be above the rated power of the supply; null where the rating of one of them is not known.
+ *
+ * @param most what a port counts with at most in the factor; its load is what it is rated for all the same
  */
-export function fullLoads(ports: readonly RunPort[], total: Known<'power'>): FullLoads | null {
-  const powers = ports.flatMap(({ rated }) =>
-    rated === null ? [] : [applyFormula(electricPower, { voltage: rated.voltage, current: rated.current })],
-  );
+export function fullLoads(ports: readonly RunPort[], total: Known<'power'>, most: Value<'power'> | null = null): FullLoads | null {
+  const powers = ports.flatMap(({ rated }) => {
+    const power = rated === null ? null : applyFormula(electricPower, { voltage: rated.voltage, current: rated.current });
+    if (power === null) return [];
+    return [most !== null && !isMissing(power) && power.nominal > most.nominal ? most : power];
+  });
   if (powers.length < ports.length || powers.length === 0) return null;
   const sum = foldFormula<'power'>(powers, (first, second) => applyFormula(sumOfPowers, { first, second }), 'rated power of a port');
   const derating = applyFormula(loadDerating, { total, sum });

@@ -1,6 +1,6 @@
 import type { EfficiencyRule } from '../../standards/efficiency/efficiency-rule.ts';
 import { assume } from '../../values/assume.ts';
-import type { Known } from '../../values/value.ts';
+import type { Known, Value } from '../../values/value.ts';
 import type { EfficiencyRun, FullLoads, RunPort } from './efficiency-figures.ts';
 import { withFullLoad } from './efficiency-runs.ts';
 import { lowestVoltageTest } from './lowest-voltage-test.ts';
@@ -29,10 +29,16 @@ export function testRun(rule: EfficiencyRule, run: EfficiencyRun, rated: Known<'
     const loads = [1, 0.75, 0.5, 0.25].map((share) => String(share * fullAmps)).join(', ');
     return { run: withFullLoad(run, { fullAmps, ports, full: null }), ports, remark: `tested with ${loads} A at its lowest voltage` };
   }
-  const full = isLowest ? fullLoads(ports, rated) : run.full;
+  const full = isLowest ? fullLoads(ports, rated, mostOf(rule)) : run.full;
   if (full === null) return null;
   const tested = isLowest ? withFullLoad(run, { fullAmps: null, ports, full }) : run;
   return { run: tested, ports, remark: loadWords(full) };
+}
+
+/** At the lowest voltage of a USB PD supply each port, whatever it is rated for, counts with no more than this in the factor. */
+function mostOf({ mostAtLowest, source }: EfficiencyRule): Value<'power'> | null {
+  const reason = 'most that a port counts with at the lowest voltage';
+  return mostAtLowest === null ? null : assume('power', mostAtLowest, mostAtLowest, mostAtLowest, reason, source);
 }
 
 /** The port with the current of the test at its lowest voltage, where the rule has one and the port was set to it. */

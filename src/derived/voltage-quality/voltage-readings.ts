@@ -70,7 +70,7 @@ function ofMeasurement(entry: Entry, point: MeasuredPoint): readonly VoltageRead
       line: lineVolts(conditions['line']),
       cable: null,
       conditions: said.length === 0 ? null : said.join(', '),
-      isShared: false,
+      isShared: port?.includes(' + ') === true,
     },
   ];
 }

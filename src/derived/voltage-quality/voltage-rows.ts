@@ -92,7 +92,7 @@ function unjudged({ value, ...row }: Reading, none: string): VoltageRow {
 /** The band is that of a USB port, at its receptacle or at the end of a cable. */
 function unaskedReason({ ports }: Entry, { port, place }: Reading): string | null {
   const connectors = ports
-    .filter(({ id, direction }) => (port === null ? direction !== 'input' : id === port))
+    .filter(({ id, direction }) => (port === null ? direction !== 'input' : port.split(' + ').includes(id)))
     .map(({ connector }) => connector);
   if (connectors.length === 0 || connectors.some((connector) => connector === 'barrel' || connector === 'wireless'))
     return 'the band is that of USB ports';

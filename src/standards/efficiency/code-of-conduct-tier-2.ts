@@ -8,6 +8,7 @@ export const codeOfConductTier2: EfficiencyRule = {
   lines: [115, 230],
   settings: 'each',
   lowestVoltageAmps: null,
+  mostAtLowest: null,
   usbPdUpToVolts: null,
   countsOthersAtLowest: true,
   severalPorts: 'common practice',

@@ -33,6 +33,8 @@ export interface EfficiencyRule {
   readonly settings: 'each' | 'highest and lowest';
   /** A USB PD port that can give 3 A at its lowest voltage is tested there with 2 A. */
   readonly lowestVoltageAmps: number | null;
+  /** Most that each port counts with in the derating factor at the lowest voltage of a USB PD supply, W; null where the rule says nothing. */
+  readonly mostAtLowest: number | null;
   /** Highest voltage that a USB PD supply may have to count as one in this rule; null where it sets none. */
   readonly usbPdUpToVolts: number | null;
   /** Whether ports that are no USB PD ports count in the nameplate power at the lowest voltage; the text of one rule names USB PD ports alone. */

@@ -8,6 +8,7 @@ export const eu2019: EfficiencyRule = {
   lines: [230],
   settings: 'each',
   lowestVoltageAmps: null,
+  mostAtLowest: null,
   usbPdUpToVolts: null,
   countsOthersAtLowest: true,
   // Its own text on the loads of several ports was not at hand; the test of Appendix Z is taken for it.

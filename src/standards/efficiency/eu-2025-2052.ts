@@ -8,6 +8,7 @@ export const eu2025: EfficiencyRule = {
   lines: [230],
   settings: 'highest and lowest',
   lowestVoltageAmps: 2,
+  mostAtLowest: null,
   usbPdUpToVolts: null,
   countsOthersAtLowest: true,
   severalPorts: 'read',

@@ -9,6 +9,7 @@ export const levelVi: EfficiencyRule = {
   settings: 'highest and lowest',
   lowestVoltageAmps: 2,
   // Its definition of USB PD stops at 20 V: a supply of 28 V is tested with the current of its nameplate.
+  mostAtLowest: 10,
   usbPdUpToVolts: 20,
   countsOthersAtLowest: false,
   severalPorts: 'read',
@@ -29,7 +30,8 @@ export const levelVi: EfficiencyRule = {
   otherCable: null,
   source: {
     title: '10 CFR 430.32(w)(1)(ii), tested by 10 CFR 430 Subpart B Appendix Z (2022)',
-    section: 'limits as in two independent copies of the table; test rules read, with a load that cannot be held in 6(a)(1)(v)(B) and 6(b)(1)(vi)(B)',
+    section:
+      'limits as in two independent copies of the table; test rules read, with a load that cannot be held in 6(a)(1)(v)(B) and 6(b)(1)(vi)(B)',
     standing: 'secondary',
     url: 'https://regulations.justia.com/regulations/fedreg/2022/08/19/2022-15975.html',
   },
