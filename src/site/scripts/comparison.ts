@@ -29,69 +29,124 @@ async function fetchJson(address: string): Promise<unknown> {
   return await response.json();
 }
 
+/** What the page holds for the choice. */
+interface ComparisonForm {
+  readonly picker: HTMLElement;
+  readonly add: HTMLSelectElement;
+  readonly list: HTMLElement;
+  readonly result: HTMLElement;
+  readonly said: HTMLElement;
+  readonly only: HTMLInputElement;
+  readonly boxes: HTMLElement;
+  /** What stands beside a comparison alone, and its title. */
+  readonly foot: readonly HTMLElement[];
+  readonly title: HTMLElement | null;
+}
+
+/** What the reader has chosen; `remarks` are said once. */
+interface Choice {
+  slugs: readonly string[];
+  readonly hidden: Set<string>;
+  readonly remarks: string[];
+}
+
+type FetchSheet = (slug: string) => Promise<ComparedSheet | null>;
+
 async function runComparison(box: HTMLElement, rows: readonly FinderRow[]): Promise<void> {
-  const part = (name: string): HTMLElement | null => box.querySelector<HTMLElement>(`[data-${name}]`);
-  const [picker, add, list, result, said, only, boxes] = [part('picker'), box.querySelector<HTMLSelectElement>('[data-add]'), part('chosen'), part('result'), part('said'), box.querySelector<HTMLInputElement>('[data-only]'), part('row-boxes')]; // prettier-ignore
-  if (!picker || !add || !list || !result || !said || !only || !boxes) return;
-  const fetched = new Map<string, ComparedSheet>();
-  const parameters = new URL(location.href).searchParams;
-  const { slugs, leftOut } = comparedSlugs(parameters.get('sheets'));
-  const fetchSheet = async (slug: string): Promise<ComparedSheet | null> =>
+  const form = formOf(box);
+  if (form === null) return;
+  const fetchSheet: FetchSheet = async (slug) =>
     // Written by the build that this script belongs to.
     (await fetchJson(`${box.dataset['sheets'] ?? ''}${encodeURIComponent(slug)}.json`)) as ComparedSheet | null;
-  // An address that was kept may name a sheet as it was called before; its file stands under that name too.
+  const choice = await choiceInAddress(rows, fetchSheet, form);
+  form.add.append(...sortRows(rows, { by: 'name', falling: false }).map((row) => new Option(nameOf(row), row.slug)));
+  const fetched = new Map<string, ComparedSheet>();
+  const renew = async (): Promise<void> => {
+    const asked = choice.slugs;
+    await fetchMissing(asked, fetched, fetchSheet);
+    // The reader chose otherwise meanwhile.
+    if (asked !== choice.slugs) return;
+    const sheets = asked.map((slug) => fetched.get(slug)).filter((sheet) => sheet !== undefined);
+    showChosen(form, sheets, choice);
+    showComparison(form, sheets, rows, choice);
+    rememberChoice(form, choice);
+  };
+  listenToForm(form, choice, renew);
+  form.picker.hidden = false;
+  await renew();
+}
+
+function formOf(box: HTMLElement): ComparisonForm | null {
+  const part = (name: string): HTMLElement | null => box.querySelector<HTMLElement>(`[data-${name}]`);
+  const [picker, list, result, said, boxes] = [part('picker'), part('chosen'), part('result'), part('said'), part('row-boxes')];
+  const [add, only] = [box.querySelector<HTMLSelectElement>('[data-add]'), box.querySelector<HTMLInputElement>('[data-only]')];
+  if (!picker || !add || !list || !result || !said || !only || !boxes) return null;
+  const foot = [part('foot'), part('choice')].filter((element) => element !== null);
+  return { picker, add, list, result, said, only, boxes, foot, title: part('title') };
+}
+
+/** Reads the choice that the address names. One that was kept may name a sheet as it was called before; its file stands under that name too. */
+async function choiceInAddress(rows: readonly FinderRow[], fetchSheet: FetchSheet, { only }: ComparisonForm): Promise<Choice> {
+  const parameters = new URL(location.href).searchParams;
+  const { slugs, leftOut } = comparedSlugs(parameters.get('sheets'));
   const named = await Promise.all(
     slugs.map(async (slug) => (rows.some((row) => row.slug === slug) ? slug : ((await fetchSheet(slug).catch(() => null))?.slug ?? null))),
   );
-  let chosen = [...new Set(named.filter((slug) => slug !== null))];
-  const hidden = new Set((parameters.get('without') ?? '').split('.').filter((id) => id !== ''));
   only.checked = parameters.get('only') === 'differing';
-  const remarks = [
-    ...slugs.filter((_, index) => named[index] === null).map((slug) => `No published sheet has the address “${slug}”; it is left out.`),
-    ...(leftOut.length > 0 ? [`At most ${String(MOST_COMPARED)} stand side by side; ${leftOut.join(', ')} left out.`] : []),
+  return {
+    slugs: [...new Set(named.filter((slug) => slug !== null))],
+    hidden: new Set((parameters.get('without') ?? '').split('.').filter((id) => id !== '')),
+    remarks: [
+      ...slugs.filter((_, index) => named[index] === null).map((slug) => `No published sheet has the address “${slug}”; it is left out.`),
+      ...(leftOut.length > 0 ? [`At most ${String(MOST_COMPARED)} stand side by side; ${leftOut.join(', ')} left out.`] : []),
+    ],
+  };
+}
+
+async function fetchMissing(slugs: readonly string[], fetched: Map<string, ComparedSheet>, fetchSheet: FetchSheet): Promise<void> {
+  const missing = slugs.filter((slug) => !fetched.has(slug));
+  await Promise.all(
+    missing.map(async (slug) => {
+      const sheet = await fetchSheet(slug);
+      if (sheet !== null) fetched.set(slug, sheet);
+    }),
+  );
+}
+
+/** The chosen sheets with a way to take each away, and what the reader is told. */
+function showChosen({ list, add, said }: ComparisonForm, sheets: readonly ComparedSheet[], { slugs, remarks }: Choice): void {
+  list.innerHTML = sheets.map((sheet, index) => `<li><span class="ring">${letterOf(index)}</span> ${escapeText(sheet.fullName)} <button type="button" class="as-link" data-drop="${escapeText(sheet.slug)}" aria-label="take away ${escapeText(sheet.fullName)}">take away</button></li>`).join(''); // prettier-ignore
+  for (const option of add.options) option.disabled = slugs.includes(option.value);
+  add.value = '';
+  add.disabled = slugs.length >= MOST_COMPARED;
+  const asking = sheets.length >= 2 ? [] : [sheets.length === 1 ? 'Add one more device.' : 'Add two to four devices.'];
+  said.textContent = [...remarks, ...asking].join(' ');
+  remarks.length = 0;
+}
+
+/** The comparison itself, where there are two sheets for one. */
+function showComparison(form: ComparisonForm, sheets: readonly ComparedSheet[], rows: readonly FinderRow[], { hidden }: Choice): void {
+  const { result, only, title, foot, boxes } = form;
+  const isOne = sheets.length >= 2;
+  result.innerHTML = isOne ? based(comparisonMarkup(sheets, rows, { onlyDiffering: only.checked, hidden })) : '';
+  if (title !== null) title.textContent = isOne ? sheets.map((sheet) => sheet.name).join(', ') : 'Compare';
+  for (const element of foot) element.hidden = !isOne;
+  showRowBoxes(boxes, sheets, hidden);
+}
+
+/** Puts the choice into the address, so that it can be kept. */
+function rememberChoice({ only }: ComparisonForm, { slugs, hidden }: Choice): void {
+  const pairs = [
+    ...(slugs.length > 0 ? [`sheets=${slugs.map(encodeURIComponent).join(',')}`] : []),
+    ...(only.checked ? ['only=differing'] : []),
+    ...(hidden.size > 0 ? [`without=${[...hidden].map(encodeURIComponent).join('.')}`] : []),
   ];
-  add.append(...sortRows(rows, { by: 'name', falling: false }).map((row) => new Option(nameOf(row), row.slug)));
+  history.replaceState(null, '', pairs.length === 0 ? location.pathname : `?${pairs.join('&')}`);
+}
 
-  const renew = async (): Promise<void> => {
-    const asked = chosen;
-    await Promise.all(
-      asked.filter((slug) => !fetched.has(slug)).map(async (slug) => {
-        const sheet = await fetchSheet(slug);
-        if (sheet !== null) fetched.set(slug, sheet);
-      }),
-    ); // prettier-ignore
-    if (asked !== chosen) return;
-    const sheets = asked.map((slug) => fetched.get(slug)).filter((sheet) => sheet !== undefined);
-    list.innerHTML = sheets.map((sheet, index) => `<li><span class="ring">${letterOf(index)}</span> ${escapeText(sheet.fullName)} <button type="button" class="as-link" data-drop="${escapeText(sheet.slug)}" aria-label="take away ${escapeText(sheet.fullName)}">take away</button></li>`).join(''); // prettier-ignore
-    for (const option of add.options) option.disabled = chosen.includes(option.value);
-    add.value = '';
-    add.disabled = chosen.length >= MOST_COMPARED;
-    const enough = sheets.length >= 2;
-    said.textContent = [...remarks, ...(enough ? [] : [sheets.length === 1 ? 'Add one more device.' : 'Add two to four devices.'])].join(
-      ' ',
-    );
-    remarks.length = 0;
-    result.innerHTML = enough ? based(comparisonMarkup(sheets, rows, { onlyDiffering: only.checked, hidden })) : '';
-    const title = part('title');
-    if (title !== null) title.textContent = enough ? sheets.map((sheet) => sheet.name).join(', ') : 'Compare';
-    for (const name of ['foot', 'choice']) {
-      const element = part(name);
-      if (element !== null) element.hidden = !enough;
-    }
-    showRowBoxes(boxes, sheets, hidden);
-    remember();
-  };
-  const remember = (): void => {
-    const pairs = [
-      ...(chosen.length > 0 ? [`sheets=${chosen.map(encodeURIComponent).join(',')}`] : []),
-      ...(only.checked ? ['only=differing'] : []),
-      ...(hidden.size > 0 ? [`without=${[...hidden].map(encodeURIComponent).join('.')}`] : []),
-    ];
-    history.replaceState(null, '', pairs.length === 0 ? location.pathname : `?${pairs.join('&')}`);
-  };
-
+function listenToForm({ add, only, list, boxes }: ComparisonForm, choice: Choice, renew: () => Promise<void>): void {
   add.addEventListener('change', () => {
-    if (add.value !== '' && chosen.length < MOST_COMPARED) chosen = [...chosen, add.value];
+    if (add.value !== '' && choice.slugs.length < MOST_COMPARED) choice.slugs = [...choice.slugs, add.value];
     void renew();
   });
   only.addEventListener('change', () => {
@@ -100,7 +155,7 @@ async function runComparison(box: HTMLElement, rows: readonly FinderRow[]): Prom
   list.addEventListener('click', (event) => {
     const slug = event.target instanceof HTMLElement ? event.target.dataset['drop'] : undefined;
     if (slug === undefined) return;
-    chosen = chosen.filter((each) => each !== slug);
+    choice.slugs = choice.slugs.filter((each) => each !== slug);
     void renew().then(() => {
       add.focus();
     });
@@ -108,12 +163,10 @@ async function runComparison(box: HTMLElement, rows: readonly FinderRow[]): Prom
   boxes.addEventListener('change', (event) => {
     const input = event.target;
     if (!(input instanceof HTMLInputElement)) return;
-    if (input.checked) hidden.delete(input.value);
-    else hidden.add(input.value);
+    if (input.checked) choice.hidden.delete(input.value);
+    else choice.hidden.add(input.value);
     void renew();
   });
-  picker.hidden = false;
-  await renew();
 }
 
 function nameOf({ name, maker }: FinderRow): string {

@@ -7,20 +7,57 @@ import { escapeText } from '../../figures/markup.ts';
 const FIRST_RESULTS = 8;
 const MOST_RESULTS = 100;
 
+/** How long the reader's hand rests before an answer is fetched, in ms. */
+const REST = 120;
+
+/** What the page holds for the search. */
+interface SearchForm {
+  readonly form: HTMLFormElement;
+  readonly input: HTMLInputElement;
+  readonly said: HTMLElement;
+  readonly results: HTMLElement;
+  /** Folder of the index, and the base path of the site. */
+  readonly index: string;
+  readonly base: string;
+}
+
 /** Answers the search field of the page: at once for what the address asks, then as the reader types. */
 export function startSearch(): void {
   const box = document.querySelector<HTMLElement>('#search');
-  const form = box?.querySelector('form');
-  const input = box?.querySelector<HTMLInputElement>('input[type=search]');
-  const said = box?.querySelector<HTMLElement>('[data-said]');
-  const results = box?.querySelector<HTMLElement>('[data-results]');
-  if (!box || !form || !input || !said || !results) return;
-  const index = box.dataset['index'] ?? '/search/';
-  const base = box.dataset['base'] ?? '/';
-  let latest = 0;
-  let opened = new Set<string>();
+  const search = box === null ? null : searchFormOf(box);
+  if (box === null || search === null) return;
+  const { input, results } = search;
+  // Groups that the reader has opened.
+  const opened = new Set<string>();
+  const ask = answering(search, opened);
+  listenToWords(search, () => {
+    opened.clear();
+  }, ask); // prettier-ignore
+  results.addEventListener('click', (event) => {
+    const group = event.target instanceof HTMLElement ? event.target.dataset['more'] : undefined;
+    if (group === undefined) return;
+    opened.add(group);
+    void ask().then(() => results.querySelectorAll<HTMLElement>(`[data-group="${group}"] a`)[FIRST_RESULTS]?.focus());
+  });
+  box.addEventListener('keydown', (event) => {
+    moveByKeys(event, search);
+  });
+  input.value = new URL(location.href).searchParams.get('q') ?? '';
+  if (input.value.trim() !== '') void ask();
+  else input.focus();
+}
 
-  const ask = async (): Promise<void> => {
+function searchFormOf(box: HTMLElement): SearchForm | null {
+  const [form, input] = [box.querySelector('form'), box.querySelector<HTMLInputElement>('input[type=search]')];
+  const [said, results] = [box.querySelector<HTMLElement>('[data-said]'), box.querySelector<HTMLElement>('[data-results]')];
+  if (!form || !input || !said || !results) return null;
+  return { form, input, said, results, index: box.dataset['index'] ?? '/search/', base: box.dataset['base'] ?? '/' };
+}
+
+/** Answers what stands in the field; an answer that comes after a later question is dropped. */
+function answering({ input, said, results, index, base }: SearchForm, opened: ReadonlySet<string>): () => Promise<void> {
+  let latest = 0;
+  return async () => {
     const turn = (latest += 1);
     const query = readSearch(input.value);
     try {
@@ -34,49 +71,45 @@ export function startSearch(): void {
       if (turn === latest) said.textContent = 'The index could not be loaded. Try again, or use the lists of the navigation.';
     }
   };
-  const remember = (): void => {
-    const address = new URL(location.href);
-    if (input.value.trim() === '') address.searchParams.delete('q');
-    else address.searchParams.set('q', input.value.trim());
-    history.replaceState(null, '', address);
-  };
+}
+
+function listenToWords({ form, input }: SearchForm, changed: () => void, ask: () => Promise<void>): void {
   let waiting = 0;
+  const askNow = (): void => {
+    rememberWords(input.value.trim());
+    void ask();
+  };
   input.addEventListener('input', () => {
     clearTimeout(waiting);
-    opened = new Set();
-    waiting = Number(setTimeout(() => {
-      remember();
-      void ask();
-    }, 120)); // prettier-ignore
+    changed();
+    waiting = Number(setTimeout(askNow, REST));
   });
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     clearTimeout(waiting);
-    remember();
-    void ask();
+    askNow();
   });
-  results.addEventListener('click', (event) => {
-    const group = event.target instanceof HTMLElement ? event.target.dataset['more'] : undefined;
-    if (group === undefined) return;
-    opened.add(group);
-    void ask().then(() => results.querySelectorAll<HTMLElement>(`[data-group="${group}"] a`)[FIRST_RESULTS]?.focus());
-  });
-  box.addEventListener('keydown', (event) => {
-    const links = [...results.querySelectorAll<HTMLElement>('a')];
-    const at = links.indexOf(document.activeElement as HTMLElement);
-    if (event.key === 'Escape' && at >= 0) input.focus();
-    if ((event.key !== 'ArrowDown' && event.key !== 'ArrowUp') || links.length === 0) return;
-    if (document.activeElement !== input && at < 0) return;
-    event.preventDefault();
-    const next = at + (event.key === 'ArrowDown' ? 1 : -1);
-    if (next < 0) input.focus();
-    else links[Math.min(next, links.length - 1)]?.focus();
-  });
+}
 
-  const asked = new URL(location.href).searchParams.get('q') ?? '';
-  input.value = asked;
-  if (asked.trim() !== '') void ask();
-  else input.focus();
+/** Puts the question into the address, so that it can be kept. */
+function rememberWords(words: string): void {
+  const address = new URL(location.href);
+  if (words === '') address.searchParams.delete('q');
+  else address.searchParams.set('q', words);
+  history.replaceState(null, '', address);
+}
+
+/** Up and down go through field and results, Escape back to the field. */
+function moveByKeys(event: KeyboardEvent, { input, results }: SearchForm): void {
+  const links = [...results.querySelectorAll<HTMLElement>('a')];
+  const at = links.findIndex((link) => link === document.activeElement);
+  if (event.key === 'Escape' && at >= 0) input.focus();
+  if ((event.key !== 'ArrowDown' && event.key !== 'ArrowUp') || links.length === 0) return;
+  if (document.activeElement !== input && at < 0) return;
+  event.preventDefault();
+  const next = at + (event.key === 'ArrowDown' ? 1 : -1);
+  if (next < 0) input.focus();
+  else links[Math.min(next, links.length - 1)]?.focus();
 }
 
 const FETCHED = new Map<string, Promise<unknown>>();
