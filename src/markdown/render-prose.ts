@@ -10,6 +10,7 @@ import { slotsFor } from './slots.ts';
 import { nestRawHtml, parseMarkdown, sanitise, toHtml, toMarkup } from './syntax.ts';
 import { keepTradeNotation, tableRowsTooLong } from './trade-notation.ts';
 import { walk } from './walk.ts';
+import { withUnitsKept } from '../units/with-units-kept.ts';
 
 /** The Markdown text of one entry and what its directives may name. */
 export interface ProseInput {
@@ -78,6 +79,7 @@ function rendered(input: ProseInput): Prose {
   alignByClass(clean);
   const headings = settleHeadings(clean, input.isTakenId ?? (() => false));
   const links = settleLinks(clean, input.slug);
+  keepUnits(clean);
   return { html: toHtml(clean), headings, placed: directives.placed, links, images: pictures.images, findings };
 }
 
@@ -88,6 +90,14 @@ function hasRawHtml(tree: Markup): boolean {
     return undefined;
   });
   return found;
+}
+
+/** A number stays on one line with its unit, but in code, which is copied. */
+function keepUnits(tree: Markup): void {
+  walk<RootContent>(tree, (node, index) => {
+    if (node.type === 'text') node.value = withUnitsKept(node.value);
+    return node.type === 'element' && (node.tagName === 'code' || node.tagName === 'pre') ? index + 1 : undefined;
+  });
 }
 
 /** The `align` attribute is obsolete and an inline style is forbidden by the content policy: a class says it. */

@@ -3,7 +3,7 @@ import type { HotSpot } from '../derived/heat/heat-figures.ts';
 import { sustainedWords } from '../derived/heat/sustained-words.ts';
 import type { PowerBankFigures } from '../derived/power-bank/power-bank-figures.ts';
 import { travelWords } from '../derived/power-bank/travel-words.ts';
-import { escapeText } from '../figures/markup.ts';
+import { sentence } from './words.ts';
 import { formatInterval } from '../units/format.ts';
 import { isMissing, type Known } from '../values/value.ts';
 
@@ -20,7 +20,7 @@ function benchAnswers({ heat, sustained, bank }: Pick<Derived, 'heat' | 'sustain
 
 /** The same as a list; empty where the bench says nothing. */
 export function benchAnswerList(derived: Pick<Derived, 'heat' | 'sustained' | 'bank'>): string {
-  const items = benchAnswers(derived).map((answer) => `<li>${escapeText(answer)}</li>`);
+  const items = benchAnswers(derived).map((answer) => `<li>${sentence(answer)}</li>`);
   return items.length === 0 ? '' : `<ul class="answers">${items.join('')}</ul>`;
 }
 

@@ -3,6 +3,7 @@ import type { SheetSummary } from '../corpus/prepared.ts';
 import { escapeText } from '../figures/markup.ts';
 import { sideZone, ZONE_END, zoneList, zoneStart, type ZoneFrame } from './zone.ts';
 import { counted } from '../units/counted.ts';
+import { sentence } from './words.ts';
 
 /** What the page needs of each sheet. */
 export type SheetOnBench = Pick<SheetSummary, 'slug' | 'maker' | 'name' | 'instruments'>;
@@ -29,7 +30,7 @@ export function benchZones({ instruments, methods }: Bench, sheets: readonly She
 }
 
 function methodList(methods: Bench['methods']): string {
-  return `<dl class="says">${methods.map(({ id, name, how, with: instruments, of }) => `<dt id="${escapeText(id)}">${escapeText(name)}</dt><dd>${escapeText(how)}${doneWith(instruments)}${alwaysFor(name, of)}</dd>`).join('')}</dl>`;
+  return `<dl class="says">${methods.map(({ id, name, how, with: instruments, of }) => `<dt id="${escapeText(id)}">${escapeText(name)}</dt><dd>${sentence(how)}${doneWith(instruments)}${alwaysFor(name, of)}</dd>`).join('')}</dl>`;
 }
 
 /** The instruments that a method is done with, each a link to its row. */
@@ -48,8 +49,8 @@ function instrumentTable(instruments: readonly Instrument[], sheets: readonly Sh
   if (instruments.length === 0) return '<p class="faded">– none is listed</p>';
   const rows = instruments.map(
     (instrument) =>
-      `<tr id="${escapeText(instrument.id)}"><th scope="row" class="full"><b>${escapeText(instrument.name)}</b><span class="sub mono">${escapeText(instrument.id)}</span>` +
-      `${[instrument.measures, instrument.note].map((line) => (line === null ? '' : `<span class="sub">${escapeText(line)}</span>`)).join('')}</th>` +
+      `<tr id="${escapeText(instrument.id)}"><th scope="row" class="full"><b>${sentence(instrument.name)}</b><span class="sub mono">${escapeText(instrument.id)}</span>` +
+      `${[instrument.measures, instrument.note].map((line) => (line === null ? '' : `<span class="sub">${sentence(line)}</span>`)).join('')}</th>` +
       `<td>${accuracyList(instrument.accuracies)}</td><td>${instrument.calibrated === null ? '<span class="faded">– not stated</span>' : `<span class="q">${escapeText(instrument.calibrated)}</span>`}</td>` +
       `<td class="full">${usesOf(instrument.id, sheets)}</td></tr>`,
   );

@@ -9,7 +9,7 @@ import { isMissing } from '../values/value.ts';
 import { fold } from './fold.ts';
 import { gainWords, givenNumbers, kilohertz, peakWords, plainRatio } from './gain-curve-words.ts';
 import { tableView } from './table-view.ts';
-import { withUnitsKept } from './words.ts';
+import { withUnitsKept } from '../units/with-units-kept.ts';
 
 /** The gain curve of each resonant stage whose tank is known, what it says in words, and the same as a table; empty where there is none. */
 export function gainCurveView({ entry, derived, placed }: Pick<PreparedSheet, 'entry' | 'derived' | 'placed'>): string {

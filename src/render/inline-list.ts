@@ -11,7 +11,7 @@ export function linkList(links: readonly { readonly address: string; readonly wo
 
 /** A source with its clause and its standing in words; a link to it leads away, and only the reader follows it. */
 export function sourceLine(source: Source): string {
-  const title = escapeText(source.title);
+  const title = sentence(source.title);
   const linked = source.url === undefined ? title : `<a href="${escapeText(source.url)}" rel="noreferrer">${title}</a>`;
   const words = standingWords(source);
   return `${linked}${source.section === '' ? '' : `, ${sentence(source.section)}`}${words === null ? '' : `<span class="soft"> (${words})</span>`}`;

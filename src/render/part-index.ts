@@ -10,6 +10,7 @@ import { pageTurner } from './page-turner.ts';
 import { roleWords } from './role-words.ts';
 import { stackCell, stackTable } from './stack-table.ts';
 import { ZONE_END, sideZone, zoneList, zoneStart } from './zone.ts';
+import { sentence } from './words.ts';
 
 const OPEN = { letter: 'A', title: null, label: 'Parts' } as const;
 const BY_ROLE = { letter: 'B', title: 'By role', label: 'By role' } as const;
@@ -55,7 +56,7 @@ function rowOf(part: PartPage): string {
 }
 
 function ratingWords({ ratings: [first], differing, perhapsSame }: PartPage): string {
-  const found = first === undefined ? '<span class="faded">– none found</span>' : `<span class="mono">${escapeText(first.written)}</span>`;
+  const found = first === undefined ? '<span class="faded">– none found</span>' : `<span class="mono">${sentence(first.written)}</span>`;
   const differ = differing.length === 0 ? '' : ` <span class="sub">${markWith('warning', ' ratings differ')}</span>`;
   const alike = perhapsSame.map((other) => other.number).join(', ');
   return found + differ + (alike === '' ? '' : ` <span class="sub">perhaps the same as ${escapeText(alike)}</span>`);

@@ -12,6 +12,7 @@ import { partUseRows } from './part-use-rows.ts';
 import { roleWords } from './role-words.ts';
 import { stackTable } from './stack-table.ts';
 import { ZONE_END, sideZone, zoneList, zoneStart } from './zone.ts';
+import { sentence } from './words.ts';
 
 const OPEN = { letter: 'A', title: null, label: 'The part' } as const;
 const USED = { letter: 'B', title: 'Where it is used', label: 'Where it is used' } as const;
@@ -50,7 +51,7 @@ function ratingWords({ ratings }: PartPage): string {
   if (ratings.length === 0) return '<span class="faded">– none found</span>';
   const written = ratings.slice(0, RATINGS_SHOWN).map((rating) => {
     const sheets = ratings.length > 1 ? ` <span class="soft">on ${counted(rating.sheets, 'sheet')}</span>` : '';
-    return `<span class="class">${escapeText(rating.written)}${sheets}</span>`;
+    return `<span class="class">${sentence(rating.written)}${sheets}</span>`;
   });
   const others = ratings.length - written.length;
   if (others > 0) written.push(`<span class="class soft">and ${counted(others, 'other writing')}, see B</span>`);

@@ -56,7 +56,7 @@ export function titleBlock(sheet: PreparedSheet): string {
 
 function fieldHtml(field: Field): string {
   const classes = `f-${field.span}${field.size === 'large' ? ' large' : ''}${field.rule === true ? ' rule' : ''}${field.last === true ? ' last' : ''}`;
-  return `<div class="${classes}"><dt>${escapeText(field.label)}</dt><dd>${field.html}</dd></div>`;
+  return `<div class="${classes}"><dt>${sentence(field.label)}</dt><dd>${field.html}</dd></div>`;
 }
 
 function aboutLine(entry: Entry): string {

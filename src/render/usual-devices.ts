@@ -35,7 +35,7 @@ function plannerAddress(slug: string, devices: readonly Device[] = []): string {
 function usualSet(layout: PortLayout, devices: readonly Device[], slug: string): string {
   const planning = planDevices(layout, devices);
   const [plan] = planning.best;
-  const names = devices.map(({ name }) => escapeText(name)).join(' · ');
+  const names = devices.map(({ name }) => sentence(name)).join(' · ');
   const link = `<a href="${escapeText(plannerAddress(slug, devices))}">${names}</a>`;
   const notes = planningNotes(planning, devices)
     .map((note) => `<p class="remark">${sentence(note)}</p>`)

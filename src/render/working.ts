@@ -12,6 +12,7 @@ import { workingAnchor } from './references.ts';
 import { counted } from '../units/counted.ts';
 import { sentenceCase } from '../units/sentence-case.ts';
 import { shortStanding } from '../values/short-standing.ts';
+import { sentence } from './words.ts';
 
 const TITLES: ReadonlyMap<string, string> = new Map(FORMULAS.map((formula) => [formula.id, formula.title]));
 const SYMBOLS: ReadonlyMap<string, Readonly<Record<string, { readonly meaning: string; readonly unit: string }>>> = new Map(
@@ -25,7 +26,7 @@ export function workingView(entry: Entry, derived: Derived): string {
   const items = computed.map(([name, known]) => workingItem(name, known));
   const missing = withheld.map(
     ([name, known]) =>
-      `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name.replaceAll('-', ' ')))}</b></div><div class="w-inputs faded">${isMissing(known) ? escapeText(withheldWords(known)) : ''}</div><div class="w-out faded">withheld</div></li>`,
+      `<li id="${workingAnchor(name)}"><div><b>${escapeText(sentenceCase(name.replaceAll('-', ' ')))}</b></div><div class="w-inputs faded">${isMissing(known) ? sentence(withheldWords(known)) : ''}</div><div class="w-out faded">withheld</div></li>`,
   );
   const held = missing.length === 0 ? '' : `, ${missing.length} withheld`;
   return fold(
@@ -85,7 +86,7 @@ function inputLine(formula: string, key: string, input: Value): string {
 function originWords({ origin }: Value): string {
   if (origin.evidence === 'computed') return escapeText(`computed, ${TITLES.get(origin.formula) ?? origin.formula}`);
   if (origin.evidence === 'assumed')
-    return escapeText(`assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${shortStanding(origin.source.standing)})`}`);
+    return sentence(`assumed: ${origin.reason}${origin.source.standing === 'read' ? '' : ` (${shortStanding(origin.source.standing)})`}`);
   const { instrument, method } = origin;
   return [
     origin.evidence,

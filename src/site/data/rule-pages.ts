@@ -4,6 +4,7 @@ import { READING_RULES } from '../../entry/reading-rules.ts';
 import { LOG_RULES } from '../../logs/log-rule.ts';
 import { PROSE_RULES } from '../../markdown/prose-rule.ts';
 import { PIPELINE_RULES } from '../../pipeline/pipeline-rule.ts';
+import { withUnitsKept } from '../../units/with-units-kept.ts';
 import type { Source, Standing } from '../../values/value.ts';
 
 /** A rule as its page shows it. */
@@ -48,7 +49,7 @@ export function ruleGroups(): readonly RuleGroup[] {
 function withSource(rule: SourcedRule): RulePage {
   return {
     ...plain(rule),
-    source: [rule.source.title, rule.source.section].filter((words) => words !== '').join(', '),
+    source: withUnitsKept([rule.source.title, rule.source.section].filter((words) => words !== '').join(', ')),
     standing: rule.source.standing,
     url: rule.source.url ?? null,
   };
@@ -61,5 +62,5 @@ function plain({
   why,
   advice,
 }: Omit<RulePage, 'source' | 'standing' | 'url'>): Omit<RulePage, 'source' | 'standing' | 'url'> {
-  return { id, title, severity, why, advice };
+  return { id, title: withUnitsKept(title), severity, why: withUnitsKept(why), advice: withUnitsKept(advice) };
 }
