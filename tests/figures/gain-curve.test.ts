@@ -42,6 +42,20 @@ function viewOf(entry: Entry, derived: Derived = derive(entry)): string {
 /** The words beside the drawings. */
 const said = (html: string): string => /<div class="gain-words">(.*?)<\/div>/su.exec(html)?.[1]?.replace(/<[^>]*>/gu, ' ').replace(/[\s\u00a0]+/gu, ' ') ?? ''; // prettier-ignore
 
+describe('two corners that lie beside each other', () => {
+  it('have their frequencies on the sides that they turn away from each other', () => {
+    // 21 V ask for a gain of 0.93: above resonance, at no load further.
+    const view = viewOf(withTank([[21, 5]]));
+    const [sheet = ''] = view.split('</svg>');
+    const words = [...sheet.matchAll(/<text class="num halo-text (start|end)"[^>]*>(\d+)\skHz/gu)].map(([, anchor, kilohertz]) => ({
+      anchor,
+      kilohertz: Number(kilohertz),
+    }));
+    const sorted = words.sort((one, other) => one.kilohertz - other.kilohertz).map(({ anchor }) => anchor);
+    expect(sorted).toEqual(['end', 'start']);
+  });
+});
+
 describe('the gain of a resonant tank', () => {
   it('is one at resonance, whatever the load', () => {
     const { loaded, noLoad } = curveOf(withTank([[20, 5]]));

@@ -125,6 +125,12 @@ describe('the power path', () => {
     expect(Math.abs(sum - path.loss.nominal)).toBeLessThan(0.05);
   });
 
+  it('names a loss beside its column where another stage stands below, since dots through that would be its own', () => {
+    const svg = drawn(pathOf('wendlestone-fairlead-92'));
+    expect(svg).toContain('>out C1</text>');
+    expect(svg.match(/class="leaving"/gu)).toHaveLength(1);
+  });
+
   it('states the scale of the losses as a power of two that fits the room', () => {
     const losses = [{ watts: 6.4 }];
     const times = lossScale(losses, 1.18, 64);

@@ -9,6 +9,9 @@ const WHISKER_FROM = 12;
 /** Marks nearer to each other than this have one number, that of the first, in pixels. */
 const TOGETHER = 7;
 
+/** Marks nearer to each other than this have their numbers on the sides that they turn away from each other, in pixels. */
+const BESIDE = 78;
+
 /** Corners at which the tank works: filled circles at full load, open squares without, so that both show where they fall together. */
 export function gainMarks(plot: GainPlot, { marks, loaded }: GainFigure, room: LabelRoom): string {
   const placed = marks.map((mark) => ({ mark, ...placeOf(plot, mark) }));
@@ -25,7 +28,12 @@ export function gainMarks(plot: GainPlot, { marks, loaded }: GainFigure, room: L
     filled
       .map(({ x, y, isBeyond }) => (isBeyond ? arrow(x, y) : `<circle class="point-in" cx="${px(x)}" cy="${px(y)}" r="3.5"/>`))
       .join('') +
-    own.map(({ mark, x, y }) => markWords(mark.words, x, y, room)).join('')
+    own
+      .map(({ mark, x, y }) => {
+        const beside = own.find((other) => other.x !== x && Math.abs(other.x - x) < BESIDE && Math.abs(other.y - y) < BESIDE / 3);
+        return markWords(mark.words, { x, y, away: beside === undefined ? null : beside.x > x ? 'left' : 'right' }, room);
+      })
+      .join('')
   );
 }
 
@@ -76,13 +84,26 @@ function peakTick({ x, y, gains }: GainPlot, [ratio, gain]: readonly [number, nu
   return `<path class="thin" d="M${px(across)} ${px(up - 2)}v-8"/>${text}`;
 }
 
-/** The frequency of a corner beside it, on the first side that is free; the table has it in any case. */
-function markWords(words: string, x: number, y: number, room: LabelRoom): string {
-  const spot = room.find(words, 'number', [
+/**
+ * The frequency of a corner beside it, on the first side that is free; the table has it in any case. Beside a neighbour only on the side
+ * away from it, so that no number reads as the neighbour's.
+ */
+function markWords(
+  words: string,
+  { x, y, away }: { readonly x: number; readonly y: number; readonly away: 'left' | 'right' | null },
+  room: LabelRoom,
+): string {
+  const spots = [
     { x: x + 9, y: y - 9, anchor: 'start' },
     { x: x - 9, y: y + 19, anchor: 'end' },
     { x: x - 9, y: y - 9, anchor: 'end' },
     { x: x + 9, y: y + 19, anchor: 'start' },
-  ]);
+  ] as const;
+  const unwanted = away === 'left' ? 'start' : 'end';
+  const spot = room.find(
+    words,
+    'number',
+    spots.filter(({ anchor }) => away === null || anchor !== unwanted),
+  );
   return spot === null ? '' : `<text class="num halo-text ${spot.anchor}" x="${px(spot.x)}" y="${px(spot.y)}">${escapeText(words)}</text>`;
 }

@@ -72,13 +72,12 @@ interface LossSpot {
   readonly name: string | null;
 }
 
-/** Each stage over its own bar; stages of one column in a row with their names; what is not split under the place where the band narrows. */
+/** Each stage over its own bar; where several stand in one column, in a row with their names, so that no dots run through another; what is not split under the place where the band narrows. */
 function lossSpots(losses: readonly DrawnLoss[], placed: ReadonlyMap<PathNode, Placed>, scale: number): readonly LossSpot[] {
   const stages = losses.map(({ stage }) => stage);
   const blocks = [...placed.values()].filter(({ node }) => node.block !== null);
   const ofStage = (stage: string | null): Placed | undefined => blocks.find(({ node }) => node.block?.stage === stage);
-  const columns = stages.flatMap((stage) => ofStage(stage)?.x ?? []);
-  const isShared = (place: Placed | undefined): boolean => columns.filter((x) => x === place?.x).length !== 1;
+  const isShared = (place: Placed | undefined): boolean => blocks.filter(({ x }) => x === place?.x).length !== 1;
   const shared = stages.filter((stage) => stage !== null && isShared(ofStage(stage))).length;
   const step = losses.some(({ isWhole, conduction }) => isWhole && conduction !== null) ? BESIDE + 40 : BESIDE;
   const last = Math.max(SHEET.start, ...blocks.map(({ x }) => x));
