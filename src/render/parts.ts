@@ -98,13 +98,17 @@ function madeBy({ madeBy: maker = {} }: Part, isMeasured: boolean, written: stri
   return address === null ? escapeText(written) : `<a href="${escapeText(address)}">${escapeText(written)}</a>`;
 }
 
+/** A maker or a number of more letters than this goes on in a second line, so that one row does not widen all. */
+const LONG = 26;
+
 function makerCell(part: Part): string {
   if (part.maker === null) return part.fitting === 'fitted' ? '<td class="faded">not marked</td>' : '<td></td>';
-  return `<td><a href="/makers/${makerAddress(part.maker)}/">${escapeText(part.maker)}</a></td>`;
+  return `<td${part.maker.length > LONG ? ' class="long"' : ''}><a href="/makers/${makerAddress(part.maker)}/">${escapeText(part.maker)}</a></td>`;
 }
 
 function numberCell(part: Part): string {
-  if (part.number !== null) return `<td class="m1"><a href="/parts/${partAddress(part.number)}/">${escapeText(part.number)}</a></td>`;
+  if (part.number !== null)
+    return `<td class="m1${part.number.length > LONG ? ' long' : ''}"><a href="/parts/${partAddress(part.number)}/">${escapeText(part.number)}</a></td>`;
   return part.marking === null ? '<td></td>' : `<td class="m1 soft">“${escapeText(part.marking)}”</td>`;
 }
 

@@ -91,6 +91,20 @@ full.describeInBrowser('every kind of page, and what it answers', () => {
     expect(faults).toEqual([]);
   });
 
+  it('says on an empty bench that there is nothing to plan with, compare or find', async () => {
+    const said: string[] = [];
+    await empty.visit(['/planner/', '/compare/', '/finder/'], { viewport: { width: 1280, height: 900 } }, async (page) => {
+      await page.waitForLoadState('networkidle');
+      expect(await page.locator('form:visible').count()).toBe(0);
+      said.push((await page.locator('main').innerText()).replaceAll(/\s+/g, ' '));
+    });
+    expect(said.map((words) => /No teardown is published yet[^.]*\./.exec(words)?.[0])).toEqual([
+      'No teardown is published yet, so there is no charger to plan with.',
+      'No teardown is published yet.',
+      'No teardown is published yet.',
+    ]);
+  });
+
   it('moves nothing by itself', async () => {
     await full.visit(onePageOfEachKind(full.site), { viewport: { width: 1280, height: 900 } }, async (page, address) => {
       expect(await page.evaluate(movingThings), address).toEqual([]);

@@ -55,6 +55,11 @@ type FetchSheet = (slug: string) => Promise<ComparedSheet | null>;
 async function runComparison(box: HTMLElement, rows: readonly FinderRow[]): Promise<void> {
   const form = formOf(box);
   if (form === null) return;
+  if (rows.length < 2) {
+    form.said.textContent =
+      rows.length === 0 ? 'No teardown is published yet.' : 'One teardown is published so far; a comparison needs two.';
+    return;
+  }
   const fetchSheet: FetchSheet = async (slug) =>
     // Written by the build that this script belongs to.
     (await fetchJson(`${box.dataset['sheets'] ?? ''}${encodeURIComponent(slug)}.json`)) as ComparedSheet | null;

@@ -45,7 +45,7 @@ export async function startPlanner(): Promise<void> {
   await planner.choose(parameters.get(SHEET) ?? page.sheet.value);
   const { devices, refused } = devicesFromAddress(parameters.get(IN_ADDRESS) ?? AT_FIRST);
   for (const device of devices) planner.addRow(device);
-  page.form.hidden = false;
+  page.form.hidden = page.sheet.options.length === 0;
   page.box.querySelector('.no-form')?.remove();
   planner.renew(refused);
   bindForm(page, planner);
@@ -107,7 +107,9 @@ function plannerOn({ box, list, template, answer, status, add, sheet }: PlannerP
       layout = device?.layout ?? null;
       noPlan =
         device === null
-          ? `No published sheet has the address “${slug}”.`
+          ? slug === ''
+            ? 'No teardown is published yet, so there is no charger to plan with.'
+            : `No published sheet has the address “${slug}”.`
           : `Too little is known of the port shares of the ${device.name} to plan with.`;
       if (device !== null) showChoice(sheet, device, box.dataset['teardowns'] ?? '');
     },
