@@ -1,7 +1,9 @@
 import type { DataPath } from '../diagnostics/finding.ts';
 import type { Dimension } from '../units/dimension.ts';
 import type { MeasuredPoint, MeasuredSubject } from './entry.ts';
+import { readQuantity } from '../units/read-quantity.ts';
 import { readPortList } from './read-port-list.ts';
+import { atKey, atValue, readingFinding } from './reading-rules.ts';
 import { listed, readAnyFact, type ReadingContext } from './reading-context.ts';
 import type { EntrySource } from './schema.ts';
 
@@ -80,6 +82,7 @@ function readPoint(
     SUBJECTS[subject].dimensions,
   );
   if (value === null) return [];
+  reportConditions(context, fields, path);
   const named = readPortList(context, fields.port, [...path, 'port'], ports);
   const conditions = CONDITIONS.flatMap((condition): [string, string][] => {
     const text = condition === 'port' && named.length > 0 ? named.join(' + ') : fields[condition];
@@ -97,4 +100,23 @@ function readPoint(
       path,
     },
   ];
+}
+
+/** Conditions of one dimension each: what cannot be read would leave a rise or a test without its air or its time, and nobody would know. */
+const READABLE = [
+  ['ambient', 'temperature', '25 °C'],
+  ['after', 'time', '30 min'],
+  ['bandwidth', 'frequency', '20 MHz'],
+] as const;
+
+function reportConditions(context: ReadingContext, fields: PointFields, path: DataPath): void {
+  for (const [condition, dimension, example] of READABLE) {
+    const text = fields[condition];
+    if (text === undefined || readQuantity(text, dimension).ok) continue;
+    // In the short form the condition is the key of its value.
+    const isKey = path.at(-1) === text;
+    const where = isKey ? atKey(path) : atValue([...path, condition]);
+    const message = `"${text}" is no ${dimension}.`;
+    context.findings.push(readingFinding('unreadable-value', where, message, { advice: `Write it as in ${example}.` }));
+  }
 }

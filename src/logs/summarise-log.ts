@@ -3,6 +3,7 @@ import type { Dimension } from '../units/dimension.ts';
 import { missing } from '../values/missing.ts';
 import type { Known } from '../values/value.ts';
 import { columnStatistics, type ColumnStatistics } from './column-statistics.ts';
+import { columnGaps, gapSpan, type GapFrame, type IntegralSpan } from './gap-span.ts';
 import { logCurve } from './log-curve.ts';
 import type { LogChannel, LogPower, LogSummary } from './log-summary.ts';
 import type { LogRows, LogSeries } from './log-rows.ts';
@@ -64,44 +65,46 @@ export function summariseLog(log: LogFile, rows: LogRows, { usual, gaps, events 
   };
 }
 
-function channelOf({ series, statistics }: Measured, { log, at, time }: Frame): LogChannel {
+function channelOf({ series, statistics }: Measured, { log, at, time, gaps, usual }: Frame): LogChannel {
   const { quantity, dimension, head, resolution } = series;
-  const value = (number: number, what: string): ReturnType<typeof loggedValue<Dimension>> =>
-    loggedValue(dimension, number, {
-      resolution,
-      written: `${what} ${head === null ? 'volts times amperes' : `"${head}"`} in ${log.file}`,
-      at,
-    });
+  const value = (number: number, what: string, span?: IntegralSpan): ReturnType<typeof loggedValue<Dimension>> =>
+    loggedValue(
+      dimension,
+      number,
+      { resolution, written: `${what} ${head === null ? 'volts times amperes' : `"${head}"`} in ${log.file}`, at },
+      span,
+    );
   return {
     ...{ quantity, dimension, head, deviation: statistics.deviation, rows: statistics.rows, resolution },
-    mean: value(statistics.mean, 'mean of'),
+    mean: value(statistics.mean, 'mean of', meanSpan({ series, statistics }, { time, gaps, usual })),
     lowest: { value: value(statistics.lowest, 'lowest'), at: time[statistics.lowestRow] ?? 0 },
     highest: { value: value(statistics.highest, 'highest'), at: time[statistics.highestRow] ?? 0 },
   };
+}
+
+/** A mean over time is as open as its integral. */
+function meanSpan({ series, statistics }: Measured, frame: GapFrame): IntegralSpan {
+  if (statistics.covered === 0) return { low: statistics.mean, high: statistics.mean };
+  const { low, high } = gapSpan(series.values, statistics, frame);
+  return { low: low / statistics.covered, high: high / statistics.covered };
 }
 
 /** Integral over time; a gap may have held anything from the lowest to the highest value of the log, and the interval says so. */
 function integralOf<D extends 'energy' | 'charge'>(
   dimension: D,
   measured: Measured | null,
-  { log, at, gaps, time }: Frame,
+  { log, at, gaps, time, usual }: Frame,
   needed: string,
 ): Known<D> {
   if (measured === null) return missing(`the log ${log.id} has no ${needed}`, [needed]);
   const { statistics, series } = measured;
   if (statistics.covered === 0) return missing(`the log ${log.id} has a single row`, ['a second row']);
-  const span = { low: statistics.integral, high: statistics.integral };
-  for (const { row, from, to } of gaps) {
-    const bridged = ((series.values[row] ?? 0) + (series.values[row + 1] ?? 0)) / 2;
-    if (Number.isNaN(bridged)) continue;
-    span.low += (statistics.lowest - bridged) * (to - from);
-    span.high += (statistics.highest - bridged) * (to - from);
-  }
+  const span = gapSpan(series.values, statistics, { time, gaps, usual });
   const resolution = series.resolution * (time.at(-1) ?? 0);
   return loggedValue(dimension, statistics.integral, { resolution, written: `sum over time in ${log.file}`, at }, span);
 }
 
-function powerOf(measured: Measured | null, { log, at, time, usual }: Frame): LogPower {
+function powerOf(measured: Measured | null, { log, at, time, usual, gaps }: Frame): LogPower {
   const course = measured === null ? null : powerCourse(time, measured.series.values);
   if (measured === null || course === null) {
     const none = missing(`the log ${log.id} has no power: it needs volts and amperes, or watts`, ['power over time']);
@@ -112,10 +115,11 @@ function powerOf(measured: Measured | null, { log, at, time, usual }: Frame): Lo
   const watts = (number: number, written: string): Known<'power'> => loggedValue('power', number, { resolution, written, at });
   const seconds = (number: number, written: string): Known<'time'> =>
     loggedValue('time', number, { resolution: timeResolution(usual), written, at });
-  const isLong = loadTo - loadFrom >= SUSTAINED_FROM;
-  const isShort = missing(`sustained not shown: ${inWholeUnits(loadTo - loadFrom)} under load, 30 min are needed`, [
-    'a test of 30 minutes',
-  ]);
+  const unseen = gapsWithin(columnGaps(measured.series.values, measured.statistics, { time, gaps, usual }), loadFrom, loadTo);
+  const seen = loadTo - loadFrom - unseen;
+  const isLong = seen >= SUSTAINED_FROM;
+  const without = unseen > 0 ? ' with rows' : '';
+  const isShort = missing(`sustained not shown: ${inWholeUnits(seen)} under load${without}, 30 min are needed`, ['a test of 30 minutes']);
   return {
     peak: watts(peak, `highest mean over ten seconds in ${log.file}`),
     sustained: isLong ? watts(atTheEnd, `mean of the last ten minutes under load in ${log.file}`) : isShort,
@@ -125,6 +129,11 @@ function powerOf(measured: Measured | null, { log, at, time, usual }: Frame): Lo
         : seconds(droppedAfter, `fall of the power in ${log.file}`),
     underLoad: seconds(loadTo - loadFrom, `load on to load off in ${log.file}`),
   };
+}
+
+/** Seconds without numbers between two moments: nobody knows what the power did in them. */
+function gapsWithin(gaps: readonly TimeGap[], from: number, to: number): number {
+  return gaps.reduce((sum, gap) => sum + Math.max(0, Math.min(gap.to, to) - Math.max(gap.from, from)), 0);
 }
 
 /** Whole minutes, or whole seconds below ten minutes, never rounded up to what is asked for. */

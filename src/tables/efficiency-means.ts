@@ -30,7 +30,7 @@ function build({ derived }: TableInput): Table | null {
       numberColumn('mean', 'Mean', '%'),
     ],
     groups: [plainGroup(runs.map(rowOf))],
-    notes: ['Efficiency in per cent at the measured point nearest to each load, within three points of it.'],
+    notes: ['Efficiency in per cent at the measured point nearest to each load, within three points of it, at a tenth within two.'],
   };
 }
 

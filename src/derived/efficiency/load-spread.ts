@@ -1,5 +1,5 @@
 import type { EfficiencyRun } from './efficiency-figures.ts';
-import { NEAR, nearestTo } from './run-mean.ts';
+import { nearestTo, roomAround } from './run-mean.ts';
 
 /**
  * Why the loads of several ports are not those of a test, which loads each of them by its own rating: the first load at which one of them
@@ -11,7 +11,7 @@ export function unevenSpread(run: EfficiencyRun, shares: readonly number[]): str
     const point = nearestTo(run.points, share);
     if (point === null) continue;
     if (point.spread === null) return 'how the load was spread over the ports is not said';
-    if (point.spread.some((own) => Math.abs(own - share) > NEAR)) {
+    if (point.spread.some((own) => Math.abs(own - share) > roomAround(share) + 1e-9)) {
       const words = point.spread.map((own, index) => `${run.ports[index]?.id ?? ''} ${percent(own)}`).join(', ');
       return `at ${percent(share)} of the load the ports carried ${words} of theirs`;
     }

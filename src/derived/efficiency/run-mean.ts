@@ -14,7 +14,14 @@ import type { EfficiencySpan, RunPoint } from './efficiency-figures.ts';
 export const MEAN_LOADS = [0.25, 0.5, 0.75, 1] as const;
 
 /** How far a measured load may lie from the one that is asked for, as a share of full load. The rules allow 0.02; a reviewer's steps are coarser. */
-export const NEAR = 0.03;
+const NEAR = 0.03;
+/** Efficiency is steep at a small load: up to a tenth of full load the room is a fifth of the load itself, 2 points at a tenth. */
+const NEAR_SHARE = 0.2;
+
+/** Room around a load, as a share of full load. */
+export function roomAround(share: number): number {
+  return Math.min(NEAR, NEAR_SHARE * share);
+}
 
 /** Mean of a run with what is certain of it: as stated by the author, else over the measured points. */
 export function runMean(
@@ -60,7 +67,7 @@ export function unsustainedLoads(points: readonly RunPoint[], shares: readonly n
 
 /** Whether a load near this one was set and not held, and none near it was. */
 export function isUnsustainedAt(points: readonly RunPoint[], share: number): boolean {
-  const isNear = (point: RunPoint): boolean => point.share !== null && Math.abs(point.share - share) <= NEAR;
+  const isNear = (point: RunPoint): boolean => point.share !== null && Math.abs(point.share - share) <= roomAround(share) + 1e-9;
   return nearestTo(points, share) === null && points.some((point) => point.source.notSustained !== null && isNear(point));
 }
 
@@ -95,7 +102,7 @@ export function spanOf(known: Known<'ratio'>, { efficiency }: Pick<EfficiencyPoi
 export function nearestTo(points: readonly RunPoint[], share: number): RunPoint | null {
   const near = points
     .flatMap((point) => (point.share === null || point.span === null ? [] : [{ point, away: Math.abs(point.share - share) }]))
-    .filter(({ away }) => away <= NEAR)
+    .filter(({ away }) => away <= roomAround(share) + 1e-9)
     .sort((one, other) => one.away - other.away);
   return near[0]?.point ?? null;
 }

@@ -9,7 +9,7 @@ import { conditionValue } from '../condition-value.ts';
 import { factValue, isOf } from '../fact-value.ts';
 import { HELD_SHARE, NOT_SHOWN, SHORTEST_TEST, type SustainedRun } from './sustained-run.ts';
 
-/** Every test of how long the power lasts: of the measured points by port and line, then of the logs that hold a power. */
+/** Every test of how long the power lasts: of the measured points by port, line, voltage and load, then of the logs that hold a power. */
 export function sustainedRuns(entry: Entry, logs: readonly LogSummary[], rated: Known<'power'>): readonly SustainedRun[] {
   const timed = entry.measurements.flatMap(timedPoint);
   const keys = [...new Set(timed.map(runKey))];
@@ -37,7 +37,7 @@ function timedPoint(point: MeasuredPoint, index: number): readonly TimedPoint[] 
 }
 
 function runKey({ point: { conditions } }: TimedPoint): string {
-  return JSON.stringify([conditions['port'] ?? null, conditions['line'] ?? null]);
+  return JSON.stringify(['port', 'line', 'output', 'load'].map((word) => conditions[word] ?? null));
 }
 
 function runOf(unsorted: readonly TimedPoint[]): SustainedRun {

@@ -3,7 +3,7 @@ import { lineRegulation } from '../../formulas/measurement/line-regulation.ts';
 import { loadRegulation } from '../../formulas/measurement/load-regulation.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
 import { isMissing, type Known } from '../../values/value.ts';
-import { toLastDigit, voltageReadings, type VoltageReading } from './voltage-readings.ts';
+import { apartFromGain, voltageReadings, type VoltageReading } from './voltage-readings.ts';
 
 /** How far one voltage goes from one load to another, or from one line voltage to another. */
 export interface RegulationRow {
@@ -54,7 +54,7 @@ function loadRow(readings: readonly VoltageReading[]): readonly RegulationRow[] 
   const [lowest, highest] = [sorted[0], sorted.findLast((reading) => shareOf(reading) <= 1 + SAME_LOAD)];
   // A run of heavy loads alone says nothing of regulation over the load.
   if (lowest === undefined || highest === undefined || shareOf(highest) - shareOf(lowest) < 0.5) return [];
-  const [unloaded, loaded] = [exact(lowest), exact(highest)];
+  const [unloaded, loaded] = apartFromGain(lowest, highest);
   return [
     {
       ...{ what: 'load', port: lowest.port, place: lowest.place, set: lowest.set },
@@ -81,19 +81,16 @@ function lineRow(readings: readonly VoltageReading[]): readonly RegulationRow[] 
   const [pair] = pairs;
   if (pair === undefined) return [];
   const { first, second } = pair;
+  const [higher, lower] = apartFromGain(first, second);
   return [
     {
       ...{ what: 'line', port: first.port, place: first.place, set: first.set },
       at: `at ${loadWords(first)}`,
       first: { words: `${String(high)} V line`, value: first.value },
       second: { words: `${String(low)} V line`, value: second.value },
-      regulation: applyFormula(lineRegulation, { high: exact(first), low: exact(second) }),
+      regulation: applyFormula(lineRegulation, { high: higher, low: lower }),
     },
   ];
-}
-
-function exact({ value, fact }: VoltageReading): Known<'voltage'> {
-  return toLastDigit(value, fact.quantity.resolution);
 }
 
 /** "0.5 A", "no load", or the share where the current is not written. */

@@ -110,6 +110,21 @@ export function placeOf(written: string | undefined): EfficiencyPoint['place'] {
   return written === 'board' || written === 'connector' || written === 'cable end' ? written : null;
 }
 
+/**
+ * Two readings of one instrument, each with what its counts leave open alone: a gain error lies to the same side in both, so that it
+ * cancels in their ratio and nearly so in their difference. As they are where they were not read on one instrument.
+ */
+export function apartFromGain(one: VoltageReading, other: VoltageReading): readonly [Known<'voltage'>, Known<'voltage'>] {
+  const [first, second] = [one.fact.readOn, other.fact.readOn];
+  const isOne = first?.fixed !== undefined && second?.fixed !== undefined && first.instrument === second.instrument;
+  const of = ({ fact, value }: VoltageReading): Known<'voltage'> => {
+    const { readOn, quantity } = fact;
+    const counts = isOne && readOn?.fixed !== undefined ? factValue({ ...fact, readOn: { ...readOn, within: readOn.fixed } }) : value;
+    return toLastDigit(counts, quantity.resolution);
+  };
+  return [of(one), of(other)];
+}
+
 /** A reading without an interval of its own is good to half of its last digit: the least that a difference of two of them has to carry. */
 export function toLastDigit<D extends 'voltage' | 'current'>(value: Known<D>, resolution: number): Known<D> {
   if (isMissing(value) || value.low !== value.high) return value;

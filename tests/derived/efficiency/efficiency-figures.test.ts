@@ -31,6 +31,16 @@ function judged({ judgements }: EfficiencyFigures, rule: string, of: EfficiencyJ
   return only;
 }
 
+describe('a point near one of the loads', () => {
+  test('stands for a tenth within two points, since efficiency is steep there, and for the others within three', () => {
+    const tenths = (load: string): number =>
+      figures(run(`${load}: 85 %`)).judgements.filter(({ of }) => of === 'a tenth of the load').length;
+    expect([tenths('12 %'), tenths('13 %'), tenths('7 %')].map((count) => count > 0)).toEqual([true, false, false]);
+    const [run28] = figures(run('28 %: 85 %, 50 %: 90 %, 75 %: 90 %, 100 %: 90 %')).runs;
+    expect(printed(run28?.mean, 100, 2)).toBe('88.75');
+  });
+});
+
 describe('points in whatever form they come', () => {
   test.each([
     ['per cent of full load', '100 %: 20.02 V 3.25 A 70.80 W'],

@@ -27,6 +27,17 @@ describe('power over time, from points', () => {
     expect(said('{ 40 min: 99 W, 0 min: 100 W, 12 min: 65 W }')).toEqual(['100 W peak, 99 W sustained, no drop, ambient not given']);
   });
 
+  test('another voltage is another test: 60 W at 20 V and 27 W at 9 V are no fold-back', () => {
+    const at = (volts: number, watts: number): string =>
+      [0, 30]
+        .map((minutes) => `{ value: ${String(watts)} W, after: ${String(minutes)} min, output: ${String(volts)} V, ambient: 25 °C }`)
+        .join(', ');
+    expect(said(`[${at(20, 60)}, ${at(9, 27)}]`)).toEqual([
+      '60 W peak, 60 W sustained, no drop, ambient 25 °C',
+      '27 W peak, 27 W sustained, no drop, ambient 25 °C',
+    ]);
+  });
+
   test('each port has a test of its own; what a system reports is none', () => {
     expect(
       said(
