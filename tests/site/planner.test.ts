@@ -44,7 +44,7 @@ describe('the planner’s page as built', () => {
     const html = pageSource(shown.site, SHEET);
     expect(html).toContain('needs met');
     expect(html).toContain(`<a href="${FOUR_PORTS}&amp;devices=`);
-    expect(pageSource(shown.site, PLANNER)).toMatch(/<form hidden/);
+    expect(pageSource(shown.site, PLANNER)).toMatch(/<div data-form hidden/);
     expect(pageSource(shown.site, PLANNER)).toContain(`<a href="${SHEET}">`);
   });
 

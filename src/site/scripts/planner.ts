@@ -18,7 +18,8 @@ const SHEET = 'sheet';
 /** The parts of the page that the planner works with. */
 interface PlannerPage {
   readonly box: HTMLElement;
-  readonly form: HTMLFormElement;
+  /** Answered at every change, so that there is nothing to send. */
+  readonly form: HTMLElement;
   readonly list: HTMLElement;
   readonly template: HTMLTemplateElement;
   readonly answer: HTMLElement;
@@ -54,7 +55,7 @@ export async function startPlanner(): Promise<void> {
 
 function plannerPage(): PlannerPage | null {
   const box = document.querySelector<HTMLElement>('#planner');
-  const form = box?.querySelector('form');
+  const form = box?.querySelector<HTMLElement>('[data-form]');
   const list = box?.querySelector<HTMLElement>('.devices');
   const template = box?.querySelector('template');
   const answer = box?.querySelector<HTMLElement>('[data-answer]');
@@ -117,9 +118,6 @@ function plannerOn({ box, list, template, answer, status, add, sheet }: PlannerP
 }
 
 function bindForm({ form, sheet }: PlannerPage, { choose, renew, remember }: Planner): void {
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
-  });
   sheet.addEventListener('change', () => {
     void choose(sheet.value).then(() => {
       renew();
