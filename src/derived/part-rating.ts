@@ -16,7 +16,9 @@ export function ratingOf<D extends Dimension>(part: Part, dimension: D, waveform
   const transient = transientQuantity(part);
   const listed = quantitiesOf(part, dimension).filter((quantity) => quantity.span !== transient?.span);
   const found = listed.find((quantity) => waveform === null || (quantity.waveform === 'AC') === (waveform === 'AC'));
-  if (found === undefined) return missing(`${names}: ${wanted(dimension, waveform)} not known`, [`${dimension} rating of ${names}`]);
+  if (found === undefined) {
+    return missing(`${names}: ${wanted(dimension, waveform)} not known${instead(listed)}`, [`${dimension} rating of ${names}`]);
+  }
   const isLowerBound = found.bound === 'at least' || found.bound === 'above';
   return valueOf({ ...part.madeBy, quantity: found, evidence: part.evidence }, part.path.join('.'), {
     bound: isLowerBound ? 'use' : 'refuse',
@@ -66,6 +68,15 @@ function ratedQuantities<D extends Dimension>(rating: Rating | null, dimension: 
   return (rating?.quantities ?? []).filter(
     (quantity): quantity is Quantity<D> => quantity.dimension === dimension && quantity.label !== 'at',
   );
+}
+
+/** What is marked in its place: 275 VAC say nothing of direct voltage, nor 630 V of alternating. */
+function instead(listed: readonly Quantity[]): string {
+  const [only] = listed;
+  if (only === undefined) return '';
+  return only.waveform === 'AC'
+    ? `; ${only.written} is for alternating voltage`
+    : `; ${only.written} does not say that it is for alternating voltage`;
 }
 
 function wanted(dimension: Dimension, waveform: 'AC' | 'DC' | null): string {

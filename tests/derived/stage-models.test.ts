@@ -182,6 +182,25 @@ describe('the clamp capacitor of an active clamp', () => {
   });
 });
 
+describe('a film capacitor behind the bridge', () => {
+  const of = (rating: string): Entry =>
+    anEntry(supply('AC', '100-240 V'), [], {
+      stages: [stage('bridge', 'rectifier')],
+      parts: [part('C2', 'filter-capacitor', 'bridge', rating)],
+    });
+
+  it('stands the crest of the highest line: 264 V times the root of two', () => {
+    expect(published(there(rowOf(of('0.47 µF 450 V film'), 'C2', 'voltage').stress).nominal, '373.4 V', 'voltage').agrees).toBe(true);
+  });
+
+  it('is not judged by a rating for alternating voltage, and the sheet says so', () => {
+    expect(rowOf(of('0.47 µF 275 VAC film'), 'C2', 'voltage')).toMatchObject({
+      verdict: 'withheld',
+      rating: { reason: 'C2: voltage rating not known; 275 VAC is for alternating voltage' },
+    });
+  });
+});
+
 describe('gallium nitride', () => {
   it('is judged by its continuous rating, the transient one is shown', () => {
     const entry = anEntry(supply('AC', '100-240 V'), [], {

@@ -102,7 +102,7 @@ export const SPECIMENS: readonly Specimen[] = [
     name: 'bridge',
     supply: 'AC',
     stages: alone('rectifier', {}, {}),
-    parts: [...MAINS_PARTS, ...partsFor('rectifier-diode')],
+    parts: [...MAINS_PARTS, ...partsFor('rectifier-diode', 'filter-capacitor')],
   },
   { kind: 'bulk-capacitor', name: 'bulk without PFC', supply: 'AC', stages: alone('bulk-capacitor', {}, {}), parts: MAINS_PARTS },
   {

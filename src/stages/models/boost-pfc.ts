@@ -93,6 +93,7 @@ export const BOOST_PFC_MODEL: StageModel = {
   assumes: [
     'Critical conduction where no mode is given.',
     'A bus of 380 to 400 V where none is given, and never below the crest of the highest line.',
+    'The lowest line is the lowest printed one: a mains 10 % below it makes every current larger by as much.',
     'An inductor ripple of 20 to 50 % in continuous conduction where neither it nor inductance and frequency are given.',
   ],
   refuses: ['Overshoot of the bus at a load step, which comes on top.'],
