@@ -118,6 +118,7 @@ const SUPERJUNCTION_FROM = 400;
 function hotFactor(part: Part): CustomaryValue {
   if (partClassOf(part) === 'magnetic') return CUSTOMARY.coldCopper;
   if (/gan|gallium/iu.test(part.technology ?? '')) return CUSTOMARY.coldGallium;
+  if (/\bsic\b|silicon.carbide/iu.test(part.technology ?? '')) return CUSTOMARY.coldSiliconCarbide;
   const rated = ratingOf(part, 'voltage', 'DC');
   return !isMissing(rated) && rated.nominal >= SUPERJUNCTION_FROM ? CUSTOMARY.coldSuperjunction : CUSTOMARY.coldLowVoltage;
 }

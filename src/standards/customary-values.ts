@@ -125,6 +125,13 @@ export const CUSTOMARY = {
     reason: 'on-resistance is marked at 25 °C; a gallium-nitride switch has 1.3 to 2.1 times that when hot',
     source: practice('on-resistance of gallium-nitride switches over temperature'),
   },
+  coldSiliconCarbide: {
+    low: 1.1,
+    nominal: 1.3,
+    high: 1.6,
+    reason: 'on-resistance is marked at 25 °C; a silicon-carbide switch has 1.1 to 1.6 times that when hot',
+    source: practice('on-resistance of silicon-carbide switches over temperature'),
+  },
   coldLowVoltage: {
     low: 1.2,
     nominal: 1.4,

@@ -77,3 +77,40 @@ describe('the copper of a choke', () => {
     expect(losses(buck([part('L1', 'inductor', 'out', '10 µH')]))).toEqual([]);
   });
 });
+
+describe('rectifiers behind a resonant half bridge', () => {
+  const of = (more: Partial<Stage>, rectifiers: string): readonly LossItem[] =>
+    losses(
+      anEntry(supply('AC', '100-240 V'), [portWith('C1', [5, 6])], {
+        stages: [stage('main', 'llc-half-bridge', { bus: fact('390 V', 'voltage', 'b') }, { feeds: ['C1'], ...more })],
+        parts: [part(rectifiers, 'synchronous-rectifier', 'main', '40 V, 4 mΩ')],
+      }),
+    );
+
+  it('two behind a centre tap carry a half wave each', () => {
+    // 6 A times π/4 squared in 1.4 × 4 mΩ, twice: 0.2487 W (bc).
+    const [pair] = printed(of({ turns: [33, 1, 1] }, 'Q5, Q6'));
+    expect(published(pair?.[2] ?? 0, '0.2487 W', 'power').agrees).toBe(true);
+  });
+
+  it('four in a bridge lose twice as much as two of the same behind a centre tap', () => {
+    const [four] = printed(of({ turns: [33, 1], mode: 'full bridge' }, 'Q5, Q6, Q7, Q8'));
+    expect(published(four?.[2] ?? 0, '0.4974 W', 'power').agrees).toBe(true);
+  });
+
+  it('lose an unknown amount where nobody knows how the secondary is wound', () => {
+    expect(of({ turns: [33, 1] }, 'Q5, Q6')[0]?.loss).toMatchObject({ needs: ['turns of main'] });
+  });
+});
+
+describe('on-resistance when hot', () => {
+  it.each([
+    ['GaN', 1.6],
+    ['SiC', 1.3],
+    [null, 1.8],
+  ])('of a 650 V switch of %s is %d times the marked one', (technology, factor) => {
+    const [one] = printed(losses(buck([part('Q1, Q2', 'buck-switch', 'out', '650 V, 10 mΩ', { technology })])));
+    // 36 A² in 10 mΩ.
+    expect(Math.abs((one?.[2] ?? 0) / (0.36 * factor) - 1)).toBeLessThan(1e-9);
+  });
+});

@@ -4,14 +4,15 @@ import { llcCapacitorPeakVoltage } from '../../formulas/llc/llc-capacitor-peak-v
 import { llcCentreTapRms } from '../../formulas/llc/llc-centre-tap-rms.ts';
 import { llcRectifierMean } from '../../formulas/llc/llc-rectifier-mean.ts';
 import { applyFormula } from '../../values/apply-formula.ts';
+import { missing } from '../../values/missing.ts';
 import type { Known } from '../../values/value.ts';
 import { BUS_SIDE } from './bus-side.ts';
 import { frequencyOf, tankCurrent, tankCurrentMethods, tankPeak } from './llc-currents.ts';
 import { llcGainCurve } from './llc-gain-curve.ts';
 import { llcOperating } from './llc-operating.ts';
 import { llcAsks } from './ratio-asks.ts';
-import { OUTPUT_SIDE, resonantReverseVoltage } from './secondary-side.ts';
-import type { Corner, StageGiven, StageModel, Stress } from './stage-model.ts';
+import { OUTPUT_SIDE, resonantReverseVoltage, secondaryOf } from './secondary-side.ts';
+import type { Corner, RoleCurrent, StageGiven, StageModel, Stress } from './stage-model.ts';
 import { currentStress, voltageAgainstRating, voltageStress, worstCorner } from './stress.ts';
 import { wanted } from './wanted.ts';
 
@@ -54,6 +55,15 @@ function rectifier(given: StageGiven, isDiode: boolean): readonly Stress[] {
   return [voltageStress('reverse voltage', resonantReverseVoltage(given, isDiode)), currentStress('mean current', mean)];
 }
 
+/** Each rectifier carries one half wave, two of them behind a centre tap and four in a bridge, where two stand in its way at a time. */
+function rectifierRms(given: StageGiven): RoleCurrent {
+  const secondary = secondaryOf(given);
+  const legs = secondary === 'full bridge' ? 4 : 2;
+  const { stress, corner } = worstCorner(given, ({ current }) => applyFormula(llcCentreTapRms, { current }));
+  const unknown = missing(`whether the secondary of ${given.id} has a centre tap is not known`, [`turns of ${given.id}`]);
+  return { current: secondary === null ? unknown : stress, corner: corner ?? 'full load', places: legs, carrying: legs };
+}
+
 /** Half-bridge resonant converter: switches see the bus alone, rectifiers of a centre tap twice the output. */
 export const LLC_HALF_BRIDGE_MODEL: StageModel = {
   stresses: {
@@ -76,10 +86,7 @@ export const LLC_HALF_BRIDGE_MODEL: StageModel = {
       const { stress, corner } = worstCorner(given, (point) => applyFormula(halfBridgeSwitchRms, { current: tankCurrent(given, point) }));
       return { current: stress, corner: corner ?? 'full load', places: 2, carrying: 2 };
     },
-    'synchronous-rectifier': (given) => {
-      const { stress, corner } = worstCorner(given, ({ current }) => applyFormula(llcCentreTapRms, { current }));
-      return { current: stress, corner: corner ?? 'full load', places: 2, carrying: 2 };
-    },
+    'synchronous-rectifier': rectifierRms,
   },
   assumes: [
     'The lowest frequency that was given, else the resonance of the tank.',

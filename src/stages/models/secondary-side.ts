@@ -16,7 +16,7 @@ export function rectifierDrop(given: StageGiven, isDiode: boolean): Known<'volta
 }
 
 /** How the secondary of a resonant or forward converter is wound, as far as the turns or the mode tell. */
-function secondaryOf(given: StageGiven): 'centre tap' | 'full bridge' | null {
+export function secondaryOf(given: StageGiven): 'centre tap' | 'full bridge' | null {
   if (/full.bridge/u.test(given.mode)) return 'full bridge';
   const [, first, second] = given.turns;
   return /cent(?:re|er).?tap/u.test(given.mode) || (first !== undefined && second === first) ? 'centre tap' : null;
