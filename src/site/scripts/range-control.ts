@@ -103,7 +103,7 @@ function listenToFields(fields: Ends<HTMLInputElement>, current: () => Range, gi
       const text = fields[end].value.trim();
       const value = text === '' ? null : Number(text);
       if (value !== null && !Number.isFinite(value)) return;
-      const { low, high } = { ...current(), [end]: value };
+      const [low, high] = end === 'low' ? [value, current().high] : [current().low, value];
       give(low !== null && high !== null && low > high ? { low: high, high: low } : { low, high });
     });
   }
