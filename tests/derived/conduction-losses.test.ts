@@ -18,7 +18,7 @@ function buck(parts: readonly Part[], more: Stage['parameters'] = {}): Entry {
 }
 
 /** Conduction at 12 V in, 5 V 6 A out, with an efficiency of 95 %. */
-function losses(entry: Entry): readonly LossItem[] {
+function losses(entry: Entry, line = '12.0 V'): readonly LossItem[] {
   const output = {
     voltage: factValue(fact('5.00 V', 'voltage', 'e')),
     current: factValue(fact('6.00 A', 'current', 'e')),
@@ -27,11 +27,7 @@ function losses(entry: Entry): readonly LossItem[] {
   };
   const { power } = output;
   const input = inputFigures(entry, power);
-  const at = loadPoint(
-    entry,
-    { line: factValue(fact('12.0 V', 'voltage', 'e')), efficiency: exact('ratio', 0.95) },
-    new Map([['C1', output]]),
-  );
+  const at = loadPoint(entry, { line: factValue(fact(line, 'voltage', 'e')), efficiency: exact('ratio', 0.95) }, new Map([['C1', output]]));
   return conductionAt(entry, { power, input, bulk: bulkFigures(entry, input), shares: null }, at);
 }
 
@@ -71,6 +67,22 @@ describe('the copper of a choke', () => {
     // 6 A squared in 1.3 × 10 mΩ: 0.468 W (bc).
     const [choke] = printed(losses(buck([part('L1', 'inductor', 'out', '10 µH 10 mΩ')])));
     expect(published(choke?.[2] ?? 0, '0.468 W', 'power').agrees).toBe(true);
+  });
+
+  it.each([
+    // 30 W / 0.95 at 100 V: 0.3158 A of line current, in critical conduction a triangle with a peak of 2√2 times that over the root of six.
+    [null, '0.01729 W'],
+    ['continuous conduction', '0.01296 W'],
+  ])('of a PFC in %s carries the line current or its triangle', (mode, watts) => {
+    const pfc = anEntry(supply('AC', '100-240 V'), [portWith('C1', [5, 6])], {
+      stages: [
+        stage('pfc', 'boost-pfc', { bus: fact('390 V', 'voltage', 'b') }, { mode, feeds: ['main'] }),
+        stage('main', 'flyback', {}, { feeds: ['C1'] }),
+      ],
+      parts: [part('L3', 'pfc-inductor', 'pfc', '240 µH 100 mΩ')],
+    });
+    const [choke] = printed(losses(pfc, '100 V'));
+    expect(published(choke?.[2] ?? 0, watts, 'power').agrees).toBe(true);
   });
 
   it('counts nothing where nobody gave its resistance', () => {

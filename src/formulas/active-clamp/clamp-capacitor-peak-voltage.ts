@@ -25,7 +25,10 @@ export const clampCapacitorPeakVoltage = defineFormula({
     'The clamp conducts for the whole off-time, for less than one period of leakage and capacitor; its charge is balanced.',
     'The capacitor is tied to the bus; one that is tied to ground stands the bus on top.',
   ],
-  source: cite(PUBLICATIONS.circuitTheory, 'derived from the two equations of leakage and clamp capacitor while the clamp conducts; the tests integrate them step by step'),
+  source: cite(
+    PUBLICATIONS.circuitTheory,
+    'derived from the two equations of leakage and clamp capacitor while the clamp conducts; the tests integrate them step by step',
+  ),
   examples: [
     {
       source: workedWith('numerical integration in Python, charge balanced by bisection: 120 V, 3 A, 2 µH, 140 nF, 60 % of 200 kHz'),
