@@ -10,6 +10,8 @@ export interface MadeBy {
   readonly readOn?: ReadOn;
   /** Id of the method of the bench by which it was measured. */
   readonly method?: string;
+  /** Instruments that the method is done with, where no one of them is known to have read it. */
+  readonly with?: readonly string[];
 }
 
 /** A quantity in an entry: what was written, with its evidence and its place. */

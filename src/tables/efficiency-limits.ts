@@ -84,9 +84,9 @@ function figureWords({ of, port, settings, line, outputClass, remark, measured }
   const at = [port === null ? null : `${port} at ${String(settings)}`, line === null ? null : `${String(line)} V line`, outputClass];
   const words = `${sentenceCase(of)}, ${at.filter((each) => each !== null).join(', ')}`;
   const reason = isMissing(measured) ? measured.reason : null;
-  // What the figure lacks may be the reason of the verdict too: it is said once.
-  const isSaid = reason !== null && remark?.includes(reason) === true;
-  return [words, isSaid ? null : reason, remark].filter((each) => each !== null).join('; ');
+  // What the figure lacks may be the reason of the verdict too: each is said once.
+  const said = [reason, remark].flatMap((each) => each?.split('; ') ?? []);
+  return [words, ...new Set(said)].join('; ');
 }
 
 /** "+4.7", or both ends where they differ: "−0.2 to +0.4". */

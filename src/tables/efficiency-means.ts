@@ -1,6 +1,6 @@
 import type { EfficiencyRun, RunPoint } from '../derived/efficiency/efficiency-figures.ts';
-import { isUnsustainedAt, nearestTo } from '../derived/efficiency/run-mean.ts';
-import type { Known } from '../values/value.ts';
+import { isUnsustainedAt, nearestTo, unsustainedLoads } from '../derived/efficiency/run-mean.ts';
+import { isMissing, type Known } from '../values/value.ts';
 import { efficiencyAddress } from './bench-address.ts';
 import { counted, detailColumn, numberColumn, plainGroup, textColumn, words } from './cells.ts';
 import type { Cell, Row, Table } from './table.ts';
@@ -44,15 +44,16 @@ function rowOf(run: EfficiencyRun, index: number): Row {
       ...LOADS.map((share) => pointCell(run, share)),
       fullCell(run, (point) => point.output),
       fullCell(run, (point) => point.loss),
-      {
-        kind: 'value',
-        value: run.mean,
-        unit: '%',
-        decimals: 1,
-        ...(run.points[0] === undefined ? {} : efficiencyAddress(run.points[0].source)),
-      },
+      meanCell(run),
     ],
   };
+}
+
+/** The mean; which loads it lacks stands in the cells beside it. */
+function meanCell({ mean, points }: EfficiencyRun): Cell {
+  if (isMissing(mean))
+    return { kind: 'missing', reason: unsustainedLoads(points).length > 0 ? 'not every load sustained' : 'not every load measured' };
+  return { kind: 'value', value: mean, unit: '%', decimals: 1, ...(points[0] === undefined ? {} : efficiencyAddress(points[0].source)) };
 }
 
 function fullCell({ points }: EfficiencyRun, of: (point: RunPoint) => Known<'power'>): Cell {

@@ -4,16 +4,13 @@ import { factMaker, type FactMaker } from './fact-by-method.ts';
 import { methodFinder, type MethodFinder, type UnknownMethod } from './methods-named.ts';
 import { sectionsByMethod } from './sections-by-method.ts';
 
-interface Maker {
-  readonly find: MethodFinder['find'];
-  readonly by: FactMaker;
-}
+type Maker = FactMaker & Pick<MethodFinder, 'find'>;
 
 /** The entry with the method of the bench beside everything that was measured by one, so that each such value leads to it. */
 export function doneByMethod(entry: Entry, bench: Bench): { readonly entry: Entry; readonly unknown: readonly UnknownMethod[] } {
   if (bench.methods.length === 0) return { entry, unknown: [] };
   const { find, unknown } = methodFinder(bench);
-  const maker: Maker = { find, by: factMaker(bench) };
+  const maker: Maker = { find, ...factMaker(bench) };
   const done: Entry = {
     ...sectionsByMethod(entry, maker),
     insulation: entry.insulation.map((place) => insulationBy(place, maker)),

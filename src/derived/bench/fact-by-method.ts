@@ -3,26 +3,33 @@ import type { BenchLink, Fact } from '../../entry/entry.ts';
 import type { MadeBy } from '../../entry/entry-facts.ts';
 import { factOn } from './fact-on-instruments.ts';
 
-/** Puts the method that made it beside a measured fact; of several the first leads, the others stand beside it in words. */
-export type FactMaker = <F extends Fact | null>(fact: F, methods: readonly BenchLink[]) => F;
+/** Puts what made it beside something measured; of several methods the first leads, the others stand beside it in words. */
+export interface FactMaker {
+  readonly by: <F extends Fact | null>(fact: F, methods: readonly BenchLink[]) => F;
+  /** The same for what is measured and is no single fact: outer edges, offers, shares, the values of a part. */
+  readonly made: (methods: readonly BenchLink[]) => MadeBy;
+}
 
 /** A maker for one bench: where the entry names no instrument, those that the method is done with count. */
 export function factMaker({ instruments, methods: known }: Bench): FactMaker {
-  return (fact, [first]) => {
-    if (fact === null || fact.evidence !== 'measured' || first === undefined) return fact;
+  const made: FactMaker['made'] = ([first]) => {
+    if (first === undefined) return {};
     const named = known.find(({ id }) => id === first.id)?.with ?? [];
-    const on =
-      fact.readOn === undefined
-        ? factOn(
-            fact,
-            instruments.filter(({ id }) => named.includes(id)),
-          )
-        : fact;
-    return { ...on, method: first.id };
+    return { method: first.id, ...(named.length === 0 ? {} : { with: named }) };
   };
-}
-
-/** The same for what is measured and is no single fact: outer edges, offers, shares, the values of a part. */
-export function madeBy([first]: readonly BenchLink[]): MadeBy {
-  return first === undefined ? {} : { method: first.id };
+  return {
+    made,
+    by(fact, methods) {
+      if (fact === null || fact.evidence !== 'measured' || methods.length === 0) return fact;
+      const by = made(methods);
+      const on =
+        fact.readOn === undefined
+          ? factOn(
+              fact,
+              instruments.filter(({ id }) => by.with?.includes(id) === true),
+            )
+          : fact;
+      return { ...on, ...by };
+    },
+  };
 }

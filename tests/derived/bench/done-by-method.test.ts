@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { doneByMethod } from '../../../src/derived/bench/done-by-method.ts';
+import { instrumentsUsed } from '../../../src/derived/bench/instruments-used.ts';
 import { logsOnBench } from '../../../src/derived/bench/logs-on-bench.ts';
 import { factValue } from '../../../src/derived/fact-value.ts';
 import type { Bench } from '../../../src/entry/bench.ts';
@@ -57,6 +58,56 @@ describe('a measured value and the method that made it', () => {
       BENCH,
     );
     expect([entry.measurements[0]?.byMethod, unknown]).toEqual([undefined, []]);
+  });
+
+  it('a method done with one instrument names it and widens by its accuracy; one done with several counts for each', () => {
+    const { bench } = benchInText(
+      [
+        'instruments:',
+        '  balance: { name: balance, accuracy: { mass: 0.5 g } }',
+        '  calipers: { name: callipers }',
+        '  gauges: { name: gauges }',
+        'methods:',
+        '  Weighing: { how: three times, for: mass, with: balance }',
+        '  Distances: { how: under a lens, for: insulation, with: [calipers, gauges] }',
+      ].join('\n'),
+    );
+    const { entry } = doneByMethod(
+      entryWith('body: { mass: 187 g measured, basis: cased }\ninsulation: { barrier: { clearance: 6.2 mm, creepage: 7.6 mm } }'),
+      bench,
+    );
+    const mass = entry.body.mass === null ? null : factValue(entry.body.mass);
+    expect(mass).toMatchObject({ low: 0.1865, high: 0.1875, origin: { instrument: 'balance', method: 'method-weighing' } });
+    expect(instrumentsUsed(entry, [])).toEqual([
+      ['balance', 1],
+      ['calipers', 2],
+      ['gauges', 2],
+    ]);
+  });
+
+  it('each of several ports that were loaded at once leads to it, and every section of the format that was measured', () => {
+    const { bench } = benchInText(
+      'methods: { Efficiency: four wires, Shares: { how: one by one, for: sharing }, Offers: { how: word by word, for: ports }, Edges: { how: callipers, for: size }, Values: { how: a meter, for: [parts, stages] } }',
+    );
+    const sections = [
+      'body: { size: 60 × 40 × 20 mm, basis: cased }',
+      'sharing: { allocations: { C1: 100 W } }',
+      'stages: { main: { is: flyback, Lm: 95 µH measured } }',
+      'parts: { main: { L1: { role: inductor, rating: 3.3 µH measured } } }',
+      'measurements: { efficiency: { port: "C1 + C1x", output: 20 V, points: { 50 %: "20 V 1 A + 20 V 1 A, 44 W" } } }',
+    ];
+    const { entry } = doneByMethod(entryWith(sections.join('\n')), bench);
+    const [point] = entry.efficiency;
+    expect([...(point?.loads ?? []).map(({ current }) => current?.method), point?.input?.method]).toEqual(
+      Array(3).fill('method-efficiency'),
+    );
+    expect([
+      entry.body.size?.method,
+      entry.sharing?.allocations[0]?.madeBy?.method,
+      entry.ports[0]?.madeBy?.method,
+      entry.stages[0]?.parameters['Lm']?.method,
+      entry.parts[0]?.madeBy?.method,
+    ]).toEqual(['method-edges', 'method-shares', 'method-offers', 'method-values', 'method-values']);
   });
 
   it('what was printed and not measured has no method', () => {
