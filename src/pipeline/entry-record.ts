@@ -1,4 +1,3 @@
-import type { AcrossFacts } from '../corpus/across-facts.ts';
 import type { StatedMaker, StatedPart } from '../corpus/agreement/stated-text.ts';
 import type { FormulaUse } from '../corpus/formula-uses.ts';
 import type { Diagnostic } from '../diagnostics/finding.ts';
@@ -21,8 +20,8 @@ export interface EntryRecord {
   readonly summary: SheetSummary | null;
   /** What each formula computed in it, for the pages of the methods. */
   readonly uses: readonly FormulaUse[];
-  /** What the finder, the comparison and the search need of it; null where there is no sheet. */
-  readonly across: AcrossFacts | null;
+  /** What the finder, the comparison and the search need of it, as JSON, since it is only passed on; null where there is no sheet. */
+  readonly across: string | null;
   /** What is compared with other entries part by part, as the entry states it. */
   readonly stated: {
     readonly parts: readonly StatedPart[];

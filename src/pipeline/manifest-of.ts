@@ -44,6 +44,9 @@ export function manifestOf(
       .map(([slug, group]) => [slug, group.map(({ diagnostic }) => diagnostic)]),
   );
   const partFacts = facts.filter(({ number, alsoWritten }) => [number, ...alsoWritten].some((spelling) => named.has(spelling)));
-  const body = { site, sheets: newestFirst, broken, findingsAcross, partFacts, bench };
-  return { ...body, digest: createHash('sha256').update(JSON.stringify(body)).digest('hex').slice(0, 32) };
+  const digest = createHash('sha256')
+    .update(JSON.stringify([site, newestFirst.map((sheet) => [sheet.slug, sheet.digest]), broken, findingsAcross, partFacts, bench]))
+    .digest('hex')
+    .slice(0, 32);
+  return { site, sheets: newestFirst, broken, findingsAcross, partFacts, bench, digest };
 }

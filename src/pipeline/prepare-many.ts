@@ -27,7 +27,7 @@ export interface EntryJob {
 // Starting a worker costs as much as some twenty entries; below twice that, one thread is sooner done.
 const WORTH_WORKERS = 40;
 /** One entry needs some 20 MB at most; without a limit each thread lets its garbage grow to several hundred. */
-const WORKER_MEMORY = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 64 };
+const WORKER_MEMORY = { maxOldGenerationSizeMb: 256, maxYoungGenerationSizeMb: 48 };
 
 /** Prepares files, writes their sheets, and returns their records in the order of the jobs. */
 export async function prepareMany(

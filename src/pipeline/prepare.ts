@@ -6,7 +6,6 @@ import { factsByNumber, type PartFacts } from '../corpus/part-facts/part-facts.t
 import type { SiteDerating } from '../standards/derating/policy.ts';
 import { acrossFindings } from './across-findings.ts';
 import { checkCorpus } from './check-corpus.ts';
-import type { AcrossFacts } from '../corpus/across-facts.ts';
 import type { EntryRecord } from './entry-record.ts';
 import { KNOWN_PAGES } from './known-pages.ts';
 import { methodUses } from '../corpus/method-uses.ts';
@@ -86,7 +85,7 @@ function writeForPages({ prepared, cache }: PrepareOptions, records: readonly En
   writeSiteSettings(prepared, manifest.site);
   writeIfChanged(join(prepared, 'manifest.json'), JSON.stringify(manifest));
   writeIfChanged(join(prepared, 'methods.json'), JSON.stringify(methodUses(records, manifest.sheets)));
-  writeIfChanged(join(prepared, 'across.json'), JSON.stringify(acrossOf(records, manifest)));
+  writeIfChanged(join(prepared, 'across.json'), acrossOf(records, manifest));
   writeSiteData(prepared, manifest);
   dropSheets(prepared, new Set(records.map((record) => record.slug)));
   const shown = records.filter(({ slug }) => listed.has(slug)).flatMap(({ photos }) => photos);
@@ -94,15 +93,14 @@ function writeForPages({ prepared, cache }: PrepareOptions, records: readonly En
   dropPhotos(cache, new Set(records.flatMap(({ photos }) => photos.map(({ published }) => published.digest))));
 }
 
-/** What the finder, the comparison and the search need, by slug, of the sheets that are listed and of no other. */
-function acrossOf(records: readonly EntryRecord[], { sheets }: Manifest): Readonly<Record<string, AcrossFacts>> {
+/** What the finder, the comparison and the search need, by slug, of the sheets that are listed and of no other; as JSON. */
+function acrossOf(records: readonly EntryRecord[], { sheets }: Manifest): string {
   const bySlug = new Map(records.map((record) => [record.slug, record.across]));
-  return Object.fromEntries(
-    sheets.flatMap(({ slug }) => {
-      const across = bySlug.get(slug) ?? null;
-      return across === null ? [] : [[slug, across] as const];
-    }),
-  );
+  const listed = sheets.flatMap(({ slug }) => {
+    const across = bySlug.get(slug) ?? null;
+    return across === null ? [] : [`${JSON.stringify(slug)}:${across}`];
+  });
+  return `{${listed.join(',')}}`;
 }
 
 /** A fact sheet whose number no entry names is perhaps misspelt. */

@@ -38,7 +38,7 @@ export function recordOfEntry(from: Recorded): EntryRecord {
     forPages,
     summary: work?.summary ?? null,
     uses: work?.uses ?? [],
-    across: work?.across ?? null,
+    across: work === null ? null : JSON.stringify(work.across),
     ...recordedText(from),
     ...recordedStatements(from.asStated, parts, around.facts),
     dependsOn: [...parts.dependsOn, ...[...logs, ...photos].map(({ file, hash }) => ({ name: file, hash }))],
