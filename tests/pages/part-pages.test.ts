@@ -33,7 +33,7 @@ test('ratings that contradict each other are said, on the page of the part and i
   const { html } = drawnAt(pages, '/parts/hv-47/');
   expect(html).toContain('Ratings differ</span> in voltage.');
   expect(html).toContain('<dt>Ratings as found</dt>');
-  expect(html).toContain('<span class="class">400 V <span class="soft">on 1 sheet</span></span>');
+  expect(html).toContain('<span class="class">400\u00a0V <span class="soft">on 1 sheet</span></span>');
   expect(drawnAt(pages, '/parts/').html).toContain('1 number carries ratings that contradict each other.');
 });
 
