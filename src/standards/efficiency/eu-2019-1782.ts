@@ -11,7 +11,8 @@ export const eu2019: EfficiencyRule = {
   mostAtLowest: null,
   usbPdUpToVolts: null,
   countsOthersAtLowest: true,
-  // Its own text on the loads of several ports was not at hand; the test of Appendix Z is taken for it.
+  // What was read of it are its tables: they ask that voltage, current and power be stated for each set of several outputs, and do not say
+  // how such outputs are loaded. The text of its measurements was not at hand, so the test of Appendix Z is taken for it.
   severalPorts: 'common practice',
   leavesOutUnsustained: false,
   average: {
