@@ -131,6 +131,14 @@ describe('the power path', () => {
     expect(svg.match(/class="leaving"/gu)).toHaveLength(1);
   });
 
+  it.each(ENTRIES.map(({ slug }) => slug))('%s: no bar of a loss stands on another one or on its words', (slug) => {
+    const [sheet = ''] = drawn(pathOf(slug)).split('</svg><svg');
+    const bars = [...sheet.matchAll(/<rect class="bo?" x="([\d.]+)" y="([\d.]+)" width="18"/gu)].map(([, x]) => Number(x));
+    const places = [...new Set(bars)].sort((one, other) => one - other);
+    expect(places.length).toBe(drawnLosses(pathOf(slug)).length);
+    for (const [index, x] of places.entries()) expect(x - (places[index - 1] ?? -Infinity)).toBeGreaterThan(88);
+  });
+
   it('states the scale of the losses as a power of two that fits the room', () => {
     const losses = [{ watts: 6.4 }];
     const times = lossScale(losses, 1.18, 64);

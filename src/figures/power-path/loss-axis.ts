@@ -82,13 +82,22 @@ function lossSpots(losses: readonly DrawnLoss[], placed: ReadonlyMap<PathNode, P
   const step = losses.some(({ isWhole, conduction }) => isWhole && conduction !== null) ? BESIDE + 40 : BESIDE;
   const last = Math.max(SHEET.start, ...blocks.map(({ x }) => x));
   let beside = Math.min(last, SHEET.width - LABEL - (shared - 1) * step) - step;
-  return stages.map((stage) => {
-    if (stage === null) return narrowing(placed, scale, losses.length > 1 ? 'the rest' : 'all stages');
+  const own = stages.flatMap((stage): LossSpot[] => {
+    if (stage === null) return [];
     const place = ofStage(stage);
-    if (place !== undefined && !isShared(place)) return { x: place.x, from: below(place, scale), name: null };
+    if (place !== undefined && !isShared(place)) return [{ x: place.x, from: below(place, scale), name: null }];
     beside += step;
-    return { x: beside, from: null, name: stage };
+    return [{ x: beside, from: null, name: stage }];
   });
+  // What is not split comes last.
+  if (own.length === stages.length) return own;
+  return [...own, besideOthers(narrowing(placed, scale, own.length > 0 ? 'the rest' : 'all stages'), own)];
+}
+
+/** What is not split stands clear of the bar and the words of a stage; moved away from its place it has its name and no dots. */
+function besideOthers(spot: LossSpot, others: readonly LossSpot[]): LossSpot {
+  const near = others.filter(({ x }) => x <= spot.x && spot.x - x < LABEL + 12);
+  return near.length === 0 ? spot : { ...spot, x: Math.max(...near.map(({ x }) => x)) + LABEL + 12, from: null };
 }
 
 /** Where the band narrows to what comes out: at the first bus line, else behind the last block. */
