@@ -2,7 +2,9 @@ import { familySentence } from '../corpus/family-sentence.ts';
 import { searchIndex, type SearchDocument, type SearchIndex } from '../corpus/search-index.ts';
 import { searchTerms } from '../corpus/search-terms.ts';
 import { FORMULAS } from '../formulas/index.ts';
+import { SUBJECT_TITLES } from '../formulas/subject-titles.ts';
 import { roleWords } from '../render/role-words.ts';
+import { sentenceCase } from '../units/sentence-case.ts';
 import type { SiteCorpus } from './site-corpus.ts';
 
 /** The search index over teardowns, parts, topologies and methods. */
@@ -68,7 +70,7 @@ function methodDocuments(): readonly SearchDocument[] {
       group: 'Methods',
       address: `/methods/${formula.id}/`,
       title: formula.title,
-      line: formula.subject.replaceAll('-', ' '),
+      line: SUBJECT_TITLES[formula.subject] ?? sentenceCase(formula.subject),
       terms: {
         name: searchTerms(`${formula.title} | ${formula.id}`),
         data: searchTerms([formula.subject, ...symbols.flatMap((symbol) => [symbol.meaning, symbol.unit])].join(' | ')),
