@@ -73,9 +73,9 @@ function madeByText({ efficiency: points }: Entry): string {
   return [...new Set(ways)].map((way) => (way === '' ? '' : `<p class="note">${way}.</p>`)).join('');
 }
 
-/** One chart for each port and voltage with two points or more. */
+/** One chart for each port and voltage with two measured points or more; what is only reported stands in the tables. */
 function chartsOf(figures: EfficiencyFigures): string {
-  const drawable = figures.runs.filter((run) => run.points.filter(isPlaced).length > 1);
+  const drawable = figures.runs.filter((run) => !run.isReported && run.points.filter(isPlaced).length > 1);
   const groups = [...Map.groupBy(drawable, ({ port, settings }) => `${String(port)} ${String(settings)}`).values()];
   return groups
     .slice(0, MOST_CHARTS)

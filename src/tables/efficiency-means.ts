@@ -38,7 +38,7 @@ function rowOf(run: EfficiencyRun, index: number): Row {
   return {
     id: `run-${String(index + 1)}`,
     cells: [
-      words(run.port, 'not given'),
+      words(portWords(run), 'not given'),
       words(run.settings?.replaceAll(' V', '') ?? null),
       words(run.line === null ? null : shortNumber(run.line)),
       ...LOADS.map((share) => pointCell(run, share)),
@@ -47,6 +47,11 @@ function rowOf(run: EfficiencyRun, index: number): Row {
       meanCell(run),
     ],
   };
+}
+
+/** "C1"; "C1, not measured" where a system reports it or it stands in print. */
+function portWords({ port, isReported }: EfficiencyRun): string | null {
+  return isReported ? `${port ?? 'Output'}, not measured` : port;
 }
 
 /** The mean; which loads it lacks stands in the cells beside it. */

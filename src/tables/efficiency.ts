@@ -1,4 +1,5 @@
 import type { Derived } from '../derived/derived.ts';
+import { isReported } from '../derived/efficiency/efficiency-runs.ts';
 import type { EfficiencyPoint, Fact } from '../entry/entry.ts';
 import { SI_UNITS } from '../units/dimension.ts';
 import { isMissing, type Known } from '../values/value.ts';
@@ -93,7 +94,8 @@ function linked(cell: Cell, facts: readonly (Fact | null)[]): Cell {
 
 /** "cable end, 1 m AWG 20". */
 function placeWords(point: EfficiencyPoint): string | null {
-  const said = [point.place, point.cable?.written ?? null].filter((piece) => piece !== null);
+  const standing = isReported(point) ? 'reported or printed, not measured' : null;
+  const said = [point.place, point.cable?.written ?? null, standing].filter((piece) => piece !== null);
   return said.length === 0 ? null : said.join(', ');
 }
 

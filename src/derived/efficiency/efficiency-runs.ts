@@ -19,7 +19,7 @@ export function efficiencyRuns(entry: Entry, rated: Known<'power'> = NO_RATING):
 }
 
 /** What a system says of itself, and what stands in print on the device or was assumed, is no measurement. */
-function isReported({ method, instrument, efficiency, input }: EfficiencyPoint): boolean {
+export function isReported({ method, instrument, efficiency, input }: EfficiencyPoint): boolean {
   const evidence = (efficiency ?? input)?.evidence ?? 'measured';
   return methodClass(method, instrument) === 'reported' || evidence === 'printed' || evidence === 'marked' || evidence === 'assumed';
 }
