@@ -1,4 +1,5 @@
 import { fork } from 'node:child_process';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { formerAddressPages } from '../corpus/former-address-pages.ts';
 import type { SiteSettings } from '../corpus/prepared.ts';
@@ -6,7 +7,7 @@ import type { Diagnostic } from '../diagnostics/finding.ts';
 import type { PrepareOptions } from './prepare-options.ts';
 import type { Prepared } from './prepare.ts';
 import { programPart } from './program-part.ts';
-import { scanContent } from './scan-content.ts';
+import { listFolder } from './list-folder.ts';
 
 /** What a build needs to know of the prepared content; the rest lies in the prepared folder. */
 export interface Preparation {
@@ -30,7 +31,8 @@ const WORTH_PROCESS = 200;
 
 /** Whether a content folder holds so many entries that they are read in a process of their own. */
 export function isMuch(content: string): boolean {
-  return scanContent(content).entries.length >= WORTH_PROCESS;
+  // Their folders are counted and not looked into: what is wrong with one is found where they are read.
+  return listFolder(join(content, 'teardowns'), 'teardowns', []).length >= WORTH_PROCESS;
 }
 
 /**

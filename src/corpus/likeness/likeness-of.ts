@@ -10,10 +10,16 @@ const HALF_AT = 1.5;
 /**
  * Likeness of two sheets, 0 to 1, the same from either side: cosine between their vectors of token weights, lowered by at most a tenth
  * where their volumes and rated powers are far apart.
+ *
+ * @param cosine that of the two, where it is known already; the likeness is never above it
  */
-export function likenessOf(index: TokenIndex, one: IndexedSheet, other: IndexedSheet): number {
+export function likenessOf(
+  index: TokenIndex,
+  one: IndexedSheet,
+  other: IndexedSheet,
+  cosine: number = cosineOf(index, one, other),
+): number {
   const closeness = numbersCloseness(one.sheet, other.sheet);
-  const cosine = cosineOf(index, one, other);
   return closeness === null ? cosine : cosine * (1 - NUMBERS_SHARE * (1 - closeness));
 }
 

@@ -1,6 +1,6 @@
 import { compareText } from '../compare-text.ts';
 import type { CorpusSheet } from '../corpus-sheet.ts';
-import { likenessOf } from './likeness-of.ts';
+import { cosineOf, likenessOf } from './likeness-of.ts';
 import { samePlatform } from './same-platform.ts';
 import { sharedEvidence, type SharedEvidence } from './shared-evidence.ts';
 import { tokenIndex, type IndexedSheet, type TokenIndex } from './token-index.ts';
@@ -42,15 +42,29 @@ export function nearestSheets(sheets: readonly CorpusSheet[], count: number = NE
 }
 
 function nearestOf(index: TokenIndex, one: IndexedSheet, place: number, seen: Int32Array, count: number): readonly NearSheet[] {
-  const near: { readonly other: IndexedSheet; readonly likeness: number }[] = [];
+  const near: Found[] = [];
   for (const candidate of candidatesOf(index, one, place, seen)) {
     const other = index.sheets[candidate];
     if (other === undefined) continue;
-    const likeness = likenessOf(index, one, other);
-    if (likeness >= LEAST_LIKENESS) near.push({ other, likeness });
+    // The cosine is the most that the likeness can be: most candidates are out of the running by it.
+    const cosine = cosineOf(index, one, other);
+    if (cosine < (near[count - 1]?.likeness ?? LEAST_LIKENESS)) continue;
+    const likeness = likenessOf(index, one, other, cosine);
+    if (likeness < LEAST_LIKENESS) continue;
+    near.push({ other, likeness });
+    near.sort(nearestFirst);
+    if (near.length > count) near.pop();
   }
-  near.sort((left, right) => right.likeness - left.likeness || compareText(left.other.sheet.slug, right.other.sheet.slug));
-  return near.slice(0, count).map(({ other, likeness }) => nearSheet(index, one, other, likeness));
+  return near.map(({ other, likeness }) => nearSheet(index, one, other, likeness));
+}
+
+interface Found {
+  readonly other: IndexedSheet;
+  readonly likeness: number;
+}
+
+function nearestFirst(left: Found, right: Found): number {
+  return right.likeness - left.likeness || compareText(left.other.sheet.slug, right.other.sheet.slug);
 }
 
 function nearSheet(index: TokenIndex, one: IndexedSheet, other: IndexedSheet, likeness: number): NearSheet {
