@@ -19,45 +19,32 @@ import { photoStamps, type PhotoStamps } from './photos/photo-stamps.ts';
 import { photosOfEntries } from './photos/photos-of-entries.ts';
 import type { PrepareOptions } from './prepare-options.ts';
 
+type Surroundings = Pick<WorkerStart, 'facts' | 'derating' | 'bench'>;
+
+/** An entry that is to be prepared, with the key under which its record will hold. */
+interface KeyedJob extends EntryJob {
+  readonly key: string;
+}
+
+/** The entries by what is to be done with them. */
+interface SortedEntries {
+  readonly unread: readonly FileFinding[];
+  readonly kept: readonly CachedRecord[];
+  readonly jobs: readonly KeyedJob[];
+}
+
 /** Entries as they are now: records of the last run that still hold, and the others read anew. */
 export async function readEntries(
   entries: readonly EntryFile[],
-  { facts, derating, bench }: Pick<WorkerStart, 'facts' | 'derating' | 'bench'>,
+  around: Surroundings,
   options: PrepareOptions,
-): Promise<{ readonly records: EntryRecord[]; readonly unread: FileFinding[]; readonly parsed: number }> {
+): Promise<{ readonly records: EntryRecord[]; readonly unread: readonly FileFinding[]; readonly parsed: number }> {
   const version = codeVersion();
   const known = options.steps === undefined ? readRecords(options.cache, version) : new Map<string, CachedRecord>();
-  const byNumber = factsByNumber(facts);
-  const judgedBy = `${deratingKey(derating)}${benchKey(bench)}`;
-  const stamps = photoStamps(options.cache);
-  const forPages = options.mode !== 'check';
-  const unread: FileFinding[] = [];
-  const kept: CachedRecord[] = [];
-  const jobs: (EntryJob & { readonly key: string })[] = [];
-  for (const source of entries) {
-    const read = readText(source.path);
-    if (!read.ok) {
-      unread.push({ file: source.file, finding: read.finding });
-      continue;
-    }
-    const cached = known.get(source.file);
-    const key = `${read.hash}${judgedBy}`;
-    if (cached?.key === key && stillHolds(cached.record, source, { facts: byNumber, stamps, folders: forPages ? options : null }))
-      kept.push(cached);
-    else jobs.push({ source, text: read.text, key });
-  }
-  const logs = await logsOfEntries(jobs, options.steps === undefined ? { cache: options.cache, version } : null);
-  const photos = await photosOfEntries(jobs, {
-    cache: options.cache,
-    stamps,
-    encode: forPages,
-    onDone: options.onPhoto ?? (() => undefined),
-  });
-  stamps.keep();
-  const withBeside = jobs.map((job) => ({ ...job, logs: logs.get(job.source.file) ?? [], photos: photos.get(job.source.file) ?? [] }));
+  const { unread, kept, jobs } = await sortedEntries(entries, known, around, options);
   const fresh = await prepareMany(
-    withBeside,
-    { prepared: options.prepared, facts, derating, bench, forPages },
+    jobs,
+    { prepared: options.prepared, ...around, forPages: options.mode !== 'check' },
     options.steps ?? null,
     (done) => options.onProgress?.(done, jobs.length),
   );
@@ -67,6 +54,44 @@ export async function readEntries(
   if (options.steps === undefined && (jobs.length > 0 || known.size !== all.length))
     writeRecords(options.cache, version, { records: all, read: known });
   return { records: all.map(({ record }) => record), unread, parsed: jobs.length };
+}
+
+/** Sorts entries by the hash of their bytes. Their texts end here: a thousand of them need more memory than all that is kept of them. */
+async function sortedEntries(
+  entries: readonly EntryFile[],
+  known: ReadonlyMap<string, CachedRecord>,
+  { facts, derating, bench }: Surroundings,
+  options: PrepareOptions,
+): Promise<SortedEntries> {
+  const byNumber = factsByNumber(facts);
+  const judgedBy = `${deratingKey(derating)}${benchKey(bench)}`;
+  const stamps = photoStamps(options.cache);
+  const folders = options.mode === 'check' ? null : options;
+  const unread: FileFinding[] = [];
+  const kept: CachedRecord[] = [];
+  const changed: { readonly source: EntryFile; readonly text: string; readonly key: string }[] = [];
+  for (const source of entries) {
+    const read = readText(source.path);
+    if (!read.ok) {
+      unread.push({ file: source.file, finding: read.finding });
+      continue;
+    }
+    const cached = known.get(source.file);
+    const key = `${read.hash}${judgedBy}`;
+    if (cached?.key === key && stillHolds(cached.record, source, { facts: byNumber, stamps, folders })) kept.push(cached);
+    else changed.push({ source, text: read.text, key });
+  }
+  const logs = await logsOfEntries(changed, options.steps === undefined ? { cache: options.cache, version: codeVersion() } : null);
+  const photos = await photosOfEntries(changed, {
+    ...{ cache: options.cache, stamps, encode: folders !== null },
+    onDone: options.onPhoto ?? (() => undefined),
+  });
+  stamps.keep();
+  const jobs = changed.map(({ source, key }) => ({
+    ...{ source, key },
+    ...{ logs: logs.get(source.file) ?? [], photos: photos.get(source.file) ?? [] },
+  }));
+  return { unread, kept, jobs };
 }
 
 /** What the site says of derating as part of a key: every verdict depends on it. Empty where it says nothing. */
