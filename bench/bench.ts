@@ -2,7 +2,6 @@ import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statS
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { generateContent } from './generated-content.ts';
-import { benchPhotos } from './photos.ts';
 import { measuredRun, type MeasuredRun } from './measured-run.ts';
 
 const HERE = import.meta.dirname;
@@ -106,10 +105,11 @@ async function main(): Promise<void> {
   console.log(
     `\npeak memory ${(cold.peakMegabytes / astro.peakMegabytes).toFixed(2)} × Astro; output ${(bytesPerPage(join(WORK, 'out')) / 1024).toFixed(1)} KB a page`,
   );
-  await benchPhotos(join(WORK, 'photos'));
 }
 
 await main();
 console.log();
 spawnSync(NODE, [join(HERE, 'logs.ts')], { stdio: 'inherit' });
 spawnSync(NODE, [join(HERE, 'photos.ts')], { stdio: 'inherit' });
+console.log();
+spawnSync(NODE, [join(HERE, 'figures.ts')], { stdio: 'inherit' });

@@ -64,7 +64,9 @@ function underHead(row: Row, columns: readonly Column[]): string {
     if (!isUnder(column) || cell === undefined || cell.kind === 'none' || cell.kind === 'missing') return [];
     return [`${escapeText(column.head)} ${cellContent(cell, { ...column, unit: null }, column.unit)}`];
   });
-  return said.length === 0 ? '' : `<span class="under-head">${said.join(' · ')}</span>`;
+  // What belongs together stays on one line where it has room.
+  const pieces = said.map((words, index) => `<span>${words}${index < said.length - 1 ? ' ·' : ''}</span>`);
+  return said.length === 0 ? '' : `<span class="under-head">${pieces.join(' ')}</span>`;
 }
 
 function isUnder(column: Column | undefined): boolean {
