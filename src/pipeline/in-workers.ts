@@ -17,26 +17,31 @@ export interface WorkerPlan {
   /** Program of the threads: it is given `start`, takes batches and answers each. */
   readonly script: URL;
   /** Plain data that every thread starts with. */
-  readonly start: unknown;
+  readonly start?: unknown;
   readonly count: number;
-  readonly memory: ResourceLimits;
+  /** Left out, as the runtime gives. */
+  readonly memory?: ResourceLimits;
+  /** Jobs that go out together: one where each is long, several where asking costs more than the job. */
+  readonly batch: number;
   /** Batches that lie ready for each thread, so that none waits for its next one. */
   readonly ahead: number;
 }
 
-const BATCH = 8;
-
 /** Hands jobs out to threads and returns the results in the order of the jobs. Rejects where a thread fails or ends early. */
-export function inWorkers<Result>(jobs: readonly unknown[], plan: WorkerPlan, onDone: (count: number) => void): Promise<Result[]> {
+export function inWorkers<Result>(
+  jobs: readonly unknown[],
+  plan: WorkerPlan,
+  onDone: (count: number) => void = () => undefined,
+): Promise<Result[]> {
   const all: Result[] = [];
   let next = 0;
   let done = 0;
   const threads = Array.from(
     { length: plan.count },
-    () => new Worker(plan.script, { workerData: plan.start, resourceLimits: plan.memory }),
+    () => new Worker(plan.script, { workerData: plan.start, ...(plan.memory === undefined ? {} : { resourceLimits: plan.memory }) }),
   );
   const feed = (worker: Worker): void => {
-    const batch: Batch<unknown> = { first: next, jobs: jobs.slice(next, next + BATCH) };
+    const batch: Batch<unknown> = { first: next, jobs: jobs.slice(next, next + plan.batch) };
     next += batch.jobs.length;
     if (batch.jobs.length > 0) worker.postMessage(batch);
   };

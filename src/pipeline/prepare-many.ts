@@ -45,7 +45,7 @@ export async function prepareMany(
   const workers = steps === null && jobs.length > WORTH_WORKERS ? Math.min(availableParallelism(), 4) : 1;
   if (workers < 2) return inProcess(jobs, start, steps, onDone);
   const script = programPart('entry-worker');
-  return inWorkers(jobs, { script, start, count: workers, memory: memoryOf(start), ahead: 2 }, onDone);
+  return inWorkers(jobs, { script, start, count: workers, memory: memoryOf(start), batch: 8, ahead: 2 }, onDone);
 }
 
 async function inProcess(

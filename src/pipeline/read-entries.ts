@@ -48,9 +48,12 @@ export async function readEntries(
     options.steps ?? null,
     (done) => options.onProgress?.(done, jobs.length),
   );
-  const all = [...kept, ...fresh.map((record, index) => ({ key: jobs[index]?.key ?? '', record }))].sort((one, other) =>
-    byText(one.record.file, other.record.file),
-  );
+  const keys = new Map(jobs.map(({ source, key }) => [source.file, key]));
+  const read = fresh.flatMap((record): CachedRecord[] => {
+    const key = keys.get(record.file);
+    return key === undefined ? [] : [{ key, record }];
+  });
+  const all = [...kept, ...read].sort((one, other) => byText(one.record.file, other.record.file));
   if (options.steps === undefined && (jobs.length > 0 || known.size !== all.length))
     writeRecords(options.cache, version, { records: all, read: known });
   return { records: all.map(({ record }) => record), unread, parsed: jobs.length };

@@ -1,7 +1,7 @@
 import { statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
 import type { LogFile } from '../entry/entry.ts';
+import { inWorkers } from './in-workers.ts';
 import { pipelineFinding } from './pipeline-rule.ts';
 import { programPart } from './program-part.ts';
 import { readLog, type LogReading } from './read-log.ts';
@@ -19,7 +19,10 @@ const WORTH_WORKERS = 4_000_000;
 /** Reads logs, several at a time where they are long. In the order of the jobs; a file that cannot be read becomes a finding. */
 export async function readManyLogs(jobs: readonly LogJob[]): Promise<readonly LogReading[]> {
   const isLong = jobs.length > 1 && jobs.reduce((sum, { path }) => sum + sizeOf(path), 0) > WORTH_WORKERS;
-  if (isLong) return inWorkers(jobs, Math.min(jobs.length, availableParallelism(), 4));
+  if (isLong) {
+    const count = Math.min(jobs.length, availableParallelism(), 4);
+    return inWorkers(jobs, { script: programPart('log-worker'), count, batch: 1, ahead: 1 });
+  }
   const readings: LogReading[] = [];
   for (const job of jobs) readings.push(await readOrSayWhy(job));
   return readings;
@@ -41,42 +44,4 @@ export async function readOrSayWhy({ path, log }: LogJob): Promise<LogReading> {
 
 function sizeOf(path: string): number {
   return statSync(path, { throwIfNoEntry: false })?.size ?? 0;
-}
-
-/** What goes to a worker and what comes back. */
-export interface LogOrder {
-  readonly index: number;
-  readonly job: LogJob;
-}
-export interface LogAnswer {
-  readonly index: number;
-  readonly reading: LogReading;
-}
-
-function inWorkers(jobs: readonly LogJob[], count: number): Promise<readonly LogReading[]> {
-  const readings: LogReading[] = [];
-  let [next, done] = [0, 0];
-  const threads = Array.from({ length: count }, () => new Worker(programPart('log-worker')));
-  const feed = (worker: Worker): void => {
-    const job = jobs[next];
-    if (job === undefined) return;
-    worker.postMessage({ index: next, job } satisfies LogOrder);
-    next += 1;
-  };
-  const working = new Promise<readonly LogReading[]>((resolve, reject) => {
-    for (const worker of threads) {
-      worker.on('error', reject);
-      worker.on('exit', (code) => {
-        if (done < jobs.length) reject(new Error(`A worker ended early (exit code ${String(code)})`));
-      });
-      worker.on('message', ({ index, reading }: LogAnswer) => {
-        readings[index] = reading;
-        done += 1;
-        if (done === jobs.length) resolve(readings);
-        else feed(worker);
-      });
-      feed(worker);
-    }
-  });
-  return working.finally(() => Promise.all(threads.map((worker) => worker.terminate())));
 }

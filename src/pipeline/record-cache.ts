@@ -11,12 +11,16 @@ export interface CachedRecord {
 }
 
 // One changed entry among a thousand writes a sixty-fourth of what is kept, and not all of it.
-const SHELVES = Array.from({ length: 64 }, (_, shelf) => `${shelf.toString(16).padStart(2, '0')}.json`);
+const SHELVES = Array.from({ length: 64 }, (_, shelf) => shelf);
 
 /** Records of the last run by file; none of a shelf that cannot be read or that other code wrote. */
 export function readRecords(cache: string, version: string): Map<string, CachedRecord> {
-  const read = SHELVES.flatMap((name) => readShelf(join(cache, 'records', name), version));
+  const read = SHELVES.flatMap((shelf) => readShelf(shelfPath(cache, shelf), version));
   return new Map(read.map((cached) => [cached.record.file, cached]));
+}
+
+function shelfPath(cache: string, shelf: number): string {
+  return join(cache, 'records', `${shelf.toString(16).padStart(2, '0')}.json`);
 }
 
 function readShelf(path: string, version: string): readonly CachedRecord[] {
@@ -40,16 +44,15 @@ export function writeRecords(
   mkdirSync(join(cache, 'records'), { recursive: true });
   const before = Map.groupBy(read.values(), shelfOf);
   const now = Map.groupBy(records, shelfOf);
-  for (const name of SHELVES) {
-    const [was, is] = [before.get(name) ?? [], now.get(name) ?? []];
-    const path = join(cache, 'records', name);
+  for (const shelf of SHELVES) {
+    const [was, is] = [before.get(shelf) ?? [], now.get(shelf) ?? []];
+    const path = shelfPath(cache, shelf);
     if (is.length === 0) rmSync(path, { force: true });
     else if (is.length !== was.length || is.some((cached) => read.get(cached.record.file) !== cached))
       writeIfChanged(path, JSON.stringify({ version, records: is }));
   }
 }
 
-function shelfOf({ record }: CachedRecord): string {
-  const first = createHash('sha256').update(record.file).digest()[0] ?? 0;
-  return SHELVES[first % SHELVES.length] ?? '';
+function shelfOf({ record }: CachedRecord): number {
+  return createHash('sha256').update(record.file).digest().readUInt8(0) % SHELVES.length;
 }

@@ -47,6 +47,6 @@ export async function writeSheetPages(
   }
   const script = programPart('built-site/sheet-page-worker');
   // Three batches ready, since this thread draws pages of its own meanwhile.
-  const plan = { script, start: writing, count: Math.min(availableParallelism(), 4), memory: WORKER_MEMORY, ahead: 3 };
+  const plan = { script, start: writing, count: Math.min(availableParallelism(), 4), memory: WORKER_MEMORY, batch: 8, ahead: 3 };
   return inWorkers(jobs, plan, onDone);
 }

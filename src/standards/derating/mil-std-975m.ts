@@ -1,7 +1,7 @@
 import type { Source } from '../../values/value.ts';
 import type { DeratingPolicy } from './policy.ts';
 
-/** Appendix A of MIL-STD-975M at one clause; read in a transcription, hence secondary. */
+/** Appendix A of MIL-STD-975M at one clause; read in another publisher's copy of its tables, hence secondary. */
 function appendixA(section: string): Source {
   return {
     title: 'MIL-STD-975M (5 August 1994, cancelled 1998), NASA standard EEE parts list',
