@@ -50,7 +50,7 @@ function fileTable(sheetCount: number): string {
 }
 
 function fileRow(name: string, words: string): string {
-  return `<tr><th scope="row" class="ref">${name}</th><td class="full">${words}</td></tr>`;
+  return `<tr><th scope="row" class="ref full">${name}</th><td class="full">${words}</td></tr>`;
 }
 
 function columnTable<Row>(columns: readonly DataColumn<Row>[]): string {
